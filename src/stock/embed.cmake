@@ -1,0 +1,15 @@
+# Writes OUT: every file below ROOT as a byte array, in the order of their names.
+file(GLOB_RECURSE files RELATIVE ${ROOT} ${ROOT}/*)
+list(SORT files)
+set(arrays "")
+set(rows "")
+set(n 0)
+foreach(file ${files})
+  file(READ ${ROOT}/${file} hex HEX)
+  string(REGEX REPLACE "([0-9a-f][0-9a-f])" "0x\\1," bytes "${hex}")
+  string(APPEND arrays "static const unsigned char file_${n}[] = {${bytes}0};\n")
+  string(APPEND rows "    {\"${file}\", {reinterpret_cast<const char*>(file_${n}), sizeof file_${n} - 1}},\n")
+  math(EXPR n "${n} + 1")
+endforeach()
+file(WRITE ${OUT} "#include \"stock/shelf.hpp\"\n\n${arrays}\nnamespace stock {\n\n"
+  "const std::vector<BuiltIn>& built_in() {\n    static const std::vector<BuiltIn> all{\n${rows}    };\n    return all;\n}\n\n} // namespace stock\n")
