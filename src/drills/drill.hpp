@@ -1,0 +1,46 @@
+// Drills as data: the built-in library and the coach's own.
+#pragma once
+
+#include "diag/finding.hpp"
+#include "unit/measure.hpp"
+
+#include <string>
+#include <vector>
+
+namespace drills {
+
+/// How much room a drill needs: no swing, swing space, range or net.
+enum class Space : std::uint8_t { no_swing, swing, range };
+
+struct Drill {
+    std::string id;    ///< "H1"
+    std::string family; ///< hold, face, path, loft, strike, speed, aim, test
+    std::string name;
+    std::string purpose; ///< one sentence
+    std::string need;
+    Space space = Space::no_swing;
+    std::vector<std::string> steps; ///< at most six, one action each, at most 15 words
+    std::vector<std::string> junior_steps; ///< three
+    std::string dose;
+    int minutes = 5;
+    std::string check; ///< a yes/no question the student can answer alone
+    std::string good_enough;
+    std::string pass;
+    std::string cue;
+    std::string repair;
+    std::string caution;
+    std::string picture; ///< name of the small picture, empty for none
+    std::string place, blend, play; ///< the three stages
+    std::vector<std::string> serves; ///< observations and patterns: "lay palm", "gap", "face open" …
+    diag::Span span;
+};
+
+/// Reads one drill file (a list of drills). Faults go to `findings`.
+std::vector<Drill> read_drills(const diag::Source& source, diag::Findings& findings);
+
+/// Drills of `own` replace those of the same id in `library` and add the others.
+std::vector<Drill> merged(std::vector<Drill> library, std::vector<Drill> own);
+
+const Drill* find(const std::vector<Drill>& all, std::string_view id);
+
+} // namespace drills

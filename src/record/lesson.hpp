@@ -1,0 +1,155 @@
+// The lesson as the coach wrote it: plain values, places where a later check may need them.
+#pragma once
+
+#include "diag/source.hpp"
+#include "unit/display.hpp"
+#include "unit/grip.hpp"
+#include "unit/measure.hpp"
+#include "unit/quantity.hpp"
+
+#include <chrono>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace record {
+
+using Date = std::chrono::year_month_day;
+
+enum class Age : std::uint8_t { adult, junior };
+enum class Paper : std::uint8_t { a4, letter, a5 };
+
+struct Student {
+    std::string name; ///< as printed; the code stands in when it is empty
+    std::string code;
+    diag::Located<unit::Hand> hand;
+    Age age = Age::adult;
+    std::string says; ///< the goal in the student's own words
+};
+
+struct Coach {
+    std::string name;
+    std::string contact; ///< one line, printed as written
+    std::string academy;
+};
+
+struct Club {
+    std::string name; ///< as printed, "seven iron"
+    std::optional<unit::Degrees> loft, lie;
+    diag::Span span;
+};
+
+/// The one aim of the lesson, named before the after-shots.
+struct Aim {
+    diag::Located<unit::Measure> measure;
+    double least = 0, most = 0;    ///< wanted range in SI or degrees, right positive
+    double worth_having = 0;       ///< smallest change that matters, SI or degrees
+    bool named_before = true;
+};
+
+/// How a shot column says right and left.
+enum class Sign : std::uint8_t { right_positive, left_positive, open_positive };
+
+/// One rule for setting shots aside, stated before looking, the same for every block.
+struct SetAsideRule {
+    unit::Measure measure;
+    bool below = true;          ///< set aside when below (else above) the limit
+    double limit = 0;           ///< SI or degrees, or a part of the block's median
+    bool of_block_median = false;
+    std::string text;           ///< as the coach wrote it
+    diag::Span span;
+};
+
+/// Rows of the table that make a block: 1-12 means the first twelve shots.
+struct RowRange {
+    int first = 0, last = 0;
+};
+
+struct ShotSource {
+    diag::Located<std::string> file; ///< relative to the record
+    std::map<unit::Measure, diag::Located<std::string>> columns;
+    std::optional<diag::Located<std::string>> number_column, block_column, club_column,
+        set_aside_column;
+    std::map<std::string, std::string> block_words; ///< the table's word -> before, after, cold, warmup or a name
+    std::map<std::string, std::vector<RowRange>> block_rows; ///< block -> rows, when there is no column
+    std::optional<diag::Located<Sign>> sign;
+    std::optional<unit::Distance> distance; ///< units of the table, when its header names none
+    std::optional<unit::Speed> speed;
+    std::vector<SetAsideRule> rules;
+    diag::Span span;
+};
+
+/// Where and how the shots were hit.
+struct Conditions {
+    std::string text; ///< printed as written: "indoors, mat, range balls"
+    std::optional<unit::Metres> height;
+    std::optional<double> celsius;
+    bool same_set_up = true; ///< false: before and after are not comparable, `why_not` says why
+    std::string why_not;
+};
+
+struct DrillWish {
+    diag::Located<std::string> id;
+    std::string why;  ///< the coach's own reason, empty for the drill's own
+    std::string dose; ///< replaces the drill's own dose
+    std::string pass; ///< replaces the drill's own pass mark
+    std::string cue;
+};
+
+/// The if-then line, typed before the student leaves; empty parts are printed as rules to write on.
+struct Plan {
+    std::string when, where, obstacle, instead;
+};
+
+/// What came back from the last sheet.
+struct Returned {
+    std::string drill;
+    std::optional<int> days_done, right_first, right_of;
+    std::string planned, words;
+};
+
+struct HistoryLine {
+    std::optional<Date> date;
+    std::string text;
+};
+
+struct Lesson {
+    Student student;
+    Coach coach;
+    std::string place;
+    diag::Located<Date> date;
+    std::optional<int> number;
+    int revision = 1;
+    std::string replaces; ///< what a revision replaces and why
+
+    std::string language = "en-GB";
+    Paper paper = Paper::a4;
+    unit::Units units;
+    bool large_print = false;
+    bool glove = false;
+
+    Club club;
+    std::vector<Club> bag; ///< the student's own clubs; empty: a typical bag
+    std::optional<Aim> aim;
+    std::string saw, changed, why, comment;
+
+    unit::Grip before, after, target;
+    bool has_before = false, has_after = false;
+    diag::Span grip_span, before_span, after_span;
+    std::vector<diag::Located<std::string>> views; ///< views the coach chose, in order; empty: ours
+    std::vector<std::string> targets;              ///< the coach's own targets, in own words
+
+    std::optional<ShotSource> shots;
+    Conditions conditions;
+    std::vector<DrillWish> drills;
+    Plan plan;
+    std::optional<Date> next, cold_test;
+    std::vector<std::string> notes; ///< for the next coach
+    std::optional<Returned> returned;
+    std::vector<HistoryLine> history;
+
+    std::string printed_name() const { return student.name.empty() ? student.code : student.name; }
+};
+
+} // namespace record

@@ -1,0 +1,17 @@
+// YAML text to a lesson, telling every fault in one run.
+#pragma once
+
+#include "diag/finding.hpp"
+#include "record/lesson.hpp"
+
+namespace record {
+
+/// Reads one lesson record. Faults go to `findings`; the lesson holds all that could be read, and
+/// is fit for use only when `findings` stayed clean.
+Lesson read_lesson(const diag::Source& source, diag::Findings& findings);
+
+/// Rules across fields: dates in order, an aim whose measure the table can have, a drill named twice,
+/// observations that contradict each other, texts longer than their place on the page (a warning).
+void check_lesson(const Lesson& lesson, diag::Findings& findings);
+
+} // namespace record
