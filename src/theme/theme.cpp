@@ -45,9 +45,12 @@ void set_texts(Theme& t, double k) {
 
 ink::Size size_of(Paper paper) {
     switch (paper) {
-    case Paper::a4: return {210 * mm, 297 * mm};
-    case Paper::letter: return {612, 792};
-    case Paper::a5: return {148 * mm, 210 * mm};
+    case Paper::a4:
+        return {210 * mm, 297 * mm};
+    case Paper::letter:
+        return {612, 792};
+    case Paper::a5:
+        return {148 * mm, 210 * mm};
     }
     return {};
 }

@@ -52,11 +52,11 @@ struct Theme {
     std::array<Setting, text_count> texts;
     Widths widths;
     ink::Colour text = ink::black;
-    ink::Colour quiet = ink::grey(0.27);  ///< secondary text: still at least 7 : 1 on white
-    ink::Colour rule = ink::grey(0.45);   ///< rules and axes
-    ink::Colour tint = ink::grey(0.90);   ///< panels that may vanish in a photocopy without loss
-    ink::Colour accent{0.0, 0.36, 0.60};  ///< repeats what shape already says
-    double smallest = 8.5;                ///< smallest text, points
+    ink::Colour quiet = ink::grey(0.27); ///< secondary text: still at least 7 : 1 on white
+    ink::Colour rule = ink::grey(0.45);  ///< rules and axes
+    ink::Colour tint = ink::grey(0.90);  ///< panels that may vanish in a photocopy without loss
+    ink::Colour accent{0.0, 0.36, 0.60}; ///< repeats what shape already says
+    double smallest = 8.5;               ///< smallest text, points
 
     const Setting& setting(Text t) const { return texts[static_cast<std::size_t>(t)]; }
     ink::Size page() const { return size_of(paper); }

@@ -1,0 +1,116 @@
+#include "figure/dots.hpp"
+
+#include "words/number.hpp"
+#include "words/side.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace figure {
+
+std::vector<double> spread_of(const DotInput& input) {
+    std::vector<double> values;
+    for (const DotRow& row : input.rows)
+        for (const Dot& dot : row.dots)
+            values.push_back(dot.value);
+    if (input.wanted) values.insert(values.end(), {input.wanted->first, input.wanted->second});
+    return values;
+}
+
+std::string tick_text(const Easel& easel, unit::Measure measure, double shown) {
+    const double size = unit::row(measure).sided ? std::abs(shown) : shown;
+    const bool whole = std::abs(size - std::round(size)) < 1e-6;
+    return words::fixed(size, whole ? 0 : 1, easel.words.language());
+}
+
+namespace {
+
+/// A strip's dots sit on one line; those that would touch step up and down.
+std::vector<double> swarm(const std::vector<Dot>& dots, const Scale& scale, double radius,
+                          double reach) {
+    std::vector<std::size_t> order(dots.size());
+    for (std::size_t i = 0; i < order.size(); ++i)
+        order[i] = i;
+    std::ranges::stable_sort(order, {}, [&](std::size_t i) { return dots[i].value; });
+    std::vector<double> y(dots.size(), 0);
+    std::vector<std::size_t> placed;
+    const double apart = 2 * radius * 0.92;
+    for (const std::size_t i : order) {
+        const double x = scale(dots[i].value);
+        for (int step = 0; step < 12; ++step) {
+            const double lift = (step % 2 ? 1 : -1) * ((step + 1) / 2) * apart * 0.5;
+            const double wish = std::clamp(lift, -reach, reach);
+            const bool free = std::ranges::none_of(placed, [&](std::size_t k) {
+                return std::hypot(scale(dots[k].value) - x, y[k] - wish) < apart;
+            });
+            y[i] = wish;
+            if (free) break;
+        }
+        placed.push_back(i);
+    }
+    return y;
+}
+
+} // namespace
+
+ink::Drawing strip(const Easel& easel, const DotInput& input, const Scale& scale, double width) {
+    const auto& t = easel.theme;
+    const double line = t.setting(theme::Text::tick).leading;
+    const double row_height = 11.5, radius = 2.1;
+    ink::Drawing d;
+    const double foot = static_cast<double>(input.rows.size()) * row_height;
+    d.size = {width, foot + line + 2};
+    d.message = input.message;
+
+    if (input.wanted) {
+        const double l = std::max(scale(input.wanted->first), scale.from);
+        const double r = std::min(scale(input.wanted->second), scale.to);
+        hatch(d, {l, 0, r - l, foot}, 3.2, 0.35, t.rule);
+    }
+    if (unit::row(input.measure).sided && scale.holds(0))
+        d.add(ink::Stroke{ink::Path::segment({scale(0), 0}, {scale(0), foot}), t.widths.axis,
+                          t.text});
+
+    double y = row_height / 2;
+    for (const DotRow& row : input.rows) {
+        d.add(ink::Stroke{
+            ink::Path::segment({scale.from, y}, {scale.to, y}), 0.35, t.rule, {}, ink::Cap::butt});
+        if (row.sample.count > 2) {
+            const ink::Rect half{scale(row.sample.lower), y - 3.6,
+                                 scale(row.sample.upper) - scale(row.sample.lower), 7.2};
+            d.add(ink::Stroke{ink::Path::round_rect(half, 2), 0.5, t.rule});
+        }
+        const auto lift = swarm(row.dots, scale, radius, row_height / 2 - radius);
+        for (std::size_t i = 0; i < row.dots.size(); ++i)
+            put(d, row.dots[i].set_aside ? Symbol::set_aside : row.symbol,
+                {scale(row.dots[i].value), y + lift[i]}, radius, t.text);
+        if (row.sample.count > 0)
+            d.add(ink::Stroke{ink::Path::segment({scale(row.sample.median), y - 5.4},
+                                                 {scale(row.sample.median), y + 5.4}),
+                              1.6,
+                              t.text,
+                              {},
+                              ink::Cap::butt});
+        y += row_height;
+    }
+
+    const double size =
+        unit::size_of_unit(unit::row(input.measure).kind, easel.words.voice().units);
+    const double least = scale.least / size, most = scale.most / size;
+    const double step = pleasant_step(most - least, 5);
+    for (const double v : ticks(least, most, step)) {
+        const double x = scale(v * size);
+        d.add(ink::Stroke{
+            ink::Path::segment({x, foot}, {x, foot + 2.5}), 0.5, t.rule, {}, ink::Cap::butt});
+        d.add(label(easel, theme::Text::tick, tick_text(easel, input.measure, v), {x, foot + line},
+                    text::Align::centre));
+    }
+    d.add(ink::Stroke{ink::Path::segment({scale.from, foot}, {scale.to, foot}),
+                      t.widths.axis,
+                      t.rule,
+                      {},
+                      ink::Cap::butt});
+    return d;
+}
+
+} // namespace figure

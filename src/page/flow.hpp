@@ -1,0 +1,33 @@
+// Blocks to pages. Four laws: a heading stays with what follows; a table head is never alone and
+// repeats; a piece is cut only by the page's end when it is taller than a page; every page takes at
+// least one piece, so that the flow ends.
+#pragma once
+
+#include "page/block.hpp"
+#include "page/book.hpp"
+#include "theme/theme.hpp"
+
+#include <functional>
+
+namespace page {
+
+/// Draws what every page bears around its content, once the number of pages is known.
+using Furniture = std::function<void(Sheet& sheet, std::size_t number, std::size_t count)>;
+
+/// One place where the flow had to break a law.
+struct Fault {
+    std::size_t page = 0; ///< from 1
+    std::string block;
+    std::string what;
+};
+
+struct Flowed {
+    Book book;
+    std::vector<Fault> faults;
+};
+
+/// Places every section; an even number of sheets comes out, blank ones bearing furniture only.
+Flowed flow(const std::vector<Section>& sections, const theme::Theme& theme,
+            const Furniture& furniture);
+
+} // namespace page
