@@ -1,0 +1,14 @@
+// What a person did when the parser gave up: the likely slip, line by line.
+#pragma once
+
+#include "diag/finding.hpp"
+#include "yaml/grow.hpp"
+
+namespace yaml {
+
+/// Reports why reading stopped. For a syntax fault the lines are searched for the usual slips
+/// (tabs, a colon without a space, a colon inside a text, an open quote), all of them in one run;
+/// without any, the parser's place is reported with what can be done there.
+void explain(const diag::Source& source, const Stop& stop, diag::Findings& findings);
+
+} // namespace yaml
