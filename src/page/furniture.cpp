@@ -1,0 +1,72 @@
+#include "page/furniture.hpp"
+
+#include "words/date.hpp"
+
+namespace page {
+
+namespace {
+
+std::string whose(const figure::Easel& easel, const record::Lesson& lesson) {
+    if (lesson.student.code.empty() || lesson.student.name.empty()) return lesson.printed_name();
+    return easel.words.say("head.student",
+                           {{"name", lesson.student.name}, {"code", lesson.student.code}});
+}
+
+std::string which(const figure::Easel& easel, const record::Lesson& lesson) {
+    const std::string date = words::date_long(lesson.date.value, easel.words);
+    std::string text =
+        lesson.number ? easel.words.say("head.lesson-date", {{"n", *lesson.number}, {"date", date}})
+                      : date;
+    if (lesson.revision > 1)
+        text += " · " + easel.words.say("head.revision", {{"n", lesson.revision}});
+    return text;
+}
+
+/// Small crosses where the holes of ISO 838 come: 80 mm apart, 12 mm from the edge, centred.
+void punch_marks(ink::Drawing& d, const ink::Size& page, bool right_hand) {
+    const double x = right_hand ? 12 * figure::mm : page.width - 12 * figure::mm;
+    for (const double off : {-40.0, 40.0}) {
+        const double y = page.height / 2 + off * figure::mm;
+        d.add(ink::Stroke{ink::Path::segment({x - 3, y}, {x + 3, y}), 0.5, ink::grey(0.4)});
+        d.add(ink::Stroke{ink::Path::segment({x, y - 3}, {x, y + 3}), 0.5, ink::grey(0.4)});
+    }
+}
+
+} // namespace
+
+Furniture furniture(const figure::Easel& easel, const record::Lesson& lesson) {
+    return [&easel, &lesson](Sheet& sheet, std::size_t number, std::size_t count) {
+        const bool right_hand = number % 2 == 1;
+        const ink::Rect live = easel.theme.live(right_hand);
+        const auto text = theme::Text::furniture;
+        const auto outer = right_hand ? text::Align::right : text::Align::left;
+        const auto inner = right_hand ? text::Align::left : text::Align::right;
+        const double outer_x = right_hand ? live.right() : live.x;
+        const double inner_x = right_hand ? live.x : live.right();
+        const double head = live.y - 20, foot = live.bottom() + 24;
+
+        ink::Drawing d;
+        d.add(ink::Tag{true, "Artifact", {}});
+        d.add(figure::label(easel, figure::bold(easel, text), whose(easel, lesson), {inner_x, head},
+                            inner));
+        d.add(figure::label(easel, text, which(easel, lesson), {outer_x, head}, outer));
+        d.add(ink::Stroke{ink::Path::segment({live.x, head + 6}, {live.right(), head + 6}),
+                          0.5,
+                          easel.theme.rule,
+                          {},
+                          ink::Cap::butt});
+        d.add(figure::label(easel, figure::bold(easel, text),
+                            easel.words.say("foot.page", {{"x", number}, {"y", count}}),
+                            {outer_x, foot}, outer));
+        std::string coach = lesson.coach.name;
+        if (!lesson.coach.contact.empty())
+            coach += (coach.empty() ? "" : " · ") + lesson.coach.contact;
+        d.add(figure::label(easel, text, coach, {inner_x, foot}, inner));
+        if (easel.theme.punch_marks) punch_marks(d, sheet.size, right_hand);
+        d.add(ink::Tag{false, "Artifact", {}});
+        sheet.marks.insert(sheet.marks.begin(), d.marks.begin(), d.marks.end());
+        sheet.label = std::to_string(number);
+    };
+}
+
+} // namespace page

@@ -1,0 +1,54 @@
+// The parts pages are made of: titles, paragraphs, the coach's words, figures, columns.
+#pragma once
+
+#include "figure/easel.hpp"
+#include "page/block.hpp"
+
+#include <string_view>
+#include <vector>
+
+namespace page {
+
+/// Width of the column for content, points. The same on right-hand and left-hand pages.
+double column_width(const figure::Easel& easel);
+
+/// Width of `n` of six columns with the gutters between them.
+double columns(const figure::Easel& easel, int n);
+
+/// The question a page answers: a short strong bar and the words.
+Block page_title(const figure::Easel& easel, std::string_view words);
+
+/// A heading inside a page; stays with what follows.
+Block heading(const figure::Easel& easel, std::string_view words, double space_before = 14);
+
+/// Running text that may be cut between lines, never leaving one line alone.
+Block text_block(const figure::Easel& easel, theme::Text text, std::string_view words,
+                 double space_before = 4, double width = 0);
+
+/// A drawing as one piece. Its message becomes the figure's alternative text.
+Block figure_block(std::string name, ink::Drawing drawing, double space_before = 8);
+
+/// One piece out of drawings set side by side, tops level.
+struct Cell {
+    ink::Drawing drawing;
+    double x = 0;
+};
+ink::Drawing side_by_side(std::vector<Cell> cells);
+
+/// One drawing out of drawings set under each other.
+ink::Drawing stacked(const std::vector<ink::Drawing>& parts, double gap);
+
+/// Wraps a drawing in a structure element; a figure takes its message as alternative text.
+ink::Drawing tagged(ink::Drawing drawing, std::string_view role);
+
+/// A row "label | coach's words", the words in the coach's letter.
+ink::Drawing labelled(const figure::Easel& easel, std::string_view label, theme::Text text,
+                      std::string_view words, double width, double label_width);
+
+/// A thin rule across.
+ink::Drawing rule(const figure::Easel& easel, double width, double weight = 0.5);
+
+/// Empty height.
+ink::Drawing gap(double width, double height);
+
+} // namespace page
