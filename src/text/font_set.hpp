@@ -1,0 +1,46 @@
+// The private font set: which families exist, in which files, from which Debian packages.
+#pragma once
+
+#include "diag/finding.hpp"
+
+#include <cstdint>
+#include <stdexcept>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace text {
+
+/// A family or a file of the private set is not there. `what()` names the package to add.
+struct MissingFont : std::runtime_error {
+    using std::runtime_error::runtime_error;
+};
+
+/// A family that styles may ask for. Its files lie in `folder` below the font root.
+struct Family {
+    std::string_view name, folder, package;
+    std::vector<std::string_view> files;
+};
+
+/// A family for scripts that the first ones lack, tried in the order of the list. It is looked at
+/// only for code points inside `first` to `last`.
+struct Fallback {
+    std::string_view name, package;
+    std::vector<std::string_view> files; ///< below the font root
+    char32_t first, last;
+};
+
+/// Where Debian puts fonts.
+inline constexpr std::string_view font_root = "/usr/share/fonts";
+
+const std::vector<Family>& families();
+const std::vector<Fallback>& fallbacks();
+
+/// Throws MissingFont when the set has no such family.
+const Family& family(std::string_view name);
+
+/// One error for each missing family, one note for each missing fallback, with the command that
+/// adds the package. Meant for the start of the program and for set-up.
+void check_fonts(diag::Findings& findings, std::string_view root = font_root);
+
+} // namespace text

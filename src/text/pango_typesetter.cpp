@@ -1,0 +1,210 @@
+#include "text/pango_typesetter.hpp"
+
+#include "text/code_points.hpp"
+#include "text/font_map.hpp"
+#include "text/shape.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <tuple>
+
+namespace text {
+
+namespace {
+
+constexpr std::size_t kept_texts = 20000; ///< then the store is emptied; only speed depends on it
+constexpr double unbroken = -1;
+
+/// All that decides glyphs and breaks. Colour is not among it.
+using Key = std::tuple<std::string, std::string, double, int, bool, double, bool, double>;
+
+Key key_of(std::string_view words, const ink::Style& s, double width) {
+    return {std::string(words), s.family, s.size, s.weight, s.italic, s.tracking, s.tabular, width};
+}
+
+/// Heights of a face in em, of its ink: capitals, small letters, accented capitals, descenders.
+struct Heights {
+    double capital = 0, small = 0, ascent = 0, descent = 0;
+};
+
+struct SetLine {
+    std::string text;
+    double width = 0;
+    std::shared_ptr<const ink::Shaped> shaped;
+};
+
+bool invisible(char32_t c) {
+    return c < 0x20 || c == 0x7F || c == 0xAD || c == 0xFEFF || (c >= 0x200B && c <= 0x200F) ||
+           (c >= 0x2028 && c <= 0x202E) || (c >= 0x2060 && c <= 0x2069) ||
+           (c >= 0xFE00 && c <= 0xFE0F);
+}
+
+Held<PangoFontDescription> describe(const FontMap& map, const ink::Style& style, double size) {
+    Held<PangoFontDescription> font(pango_font_description_new());
+    pango_font_description_set_family(font.get(), map.names().c_str());
+    pango_font_description_set_absolute_size(font.get(), size * PANGO_SCALE);
+    pango_font_description_set_weight(font.get(), static_cast<PangoWeight>(style.weight));
+    pango_font_description_set_style(font.get(),
+                                     style.italic ? PANGO_STYLE_ITALIC : PANGO_STYLE_NORMAL);
+    return font;
+}
+
+Held<PangoAttrList> attributes(const ink::Style& style) {
+    Held<PangoAttrList> list(pango_attr_list_new());
+    if (style.tracking != 0)
+        pango_attr_list_insert(list.get(), pango_attr_letter_spacing_new(static_cast<int>(
+                                               std::lround(style.tracking * PANGO_SCALE))));
+    pango_attr_list_insert(list.get(),
+                           pango_attr_font_features_new(style.tabular ? "tnum=1" : "pnum=1"));
+    return list;
+}
+
+/// What a reader sees of a stretch: no spaces at its end, no soft hyphen but a visible last one.
+std::string visible_text(std::string_view stretch) {
+    while (!stretch.empty() && stretch.back() == ' ')
+        stretch.remove_suffix(1);
+    std::string out;
+    for (std::size_t at = 0; at < stretch.size();) {
+        const std::size_t from = at;
+        if (next_code_point(stretch, at) != 0xAD || at == stretch.size())
+            out += stretch.substr(from, at - from);
+    }
+    return out;
+}
+
+} // namespace
+
+struct PangoTypesetter::Engine {
+    std::string root;
+    std::map<std::pair<std::string, FallbackSet>, std::unique_ptr<FontMap>> maps;
+    std::map<std::tuple<std::string, int, bool>, Heights> heights;
+    std::map<Key, std::vector<SetLine>> kept;
+
+    const FontMap& map(const std::string& name, FallbackSet others);
+    const FontMap& map_for(std::string_view words, const ink::Style& style);
+    const Heights& heights_of(const ink::Style& style);
+    std::vector<SetLine> broken(std::string_view words, const ink::Style& style, double width);
+    const std::vector<SetLine>& lines(std::string_view words, const ink::Style& style,
+                                      double width);
+    ink::Words words(const SetLine& line, const ink::Style& style, ink::Point at);
+};
+
+const FontMap& PangoTypesetter::Engine::map(const std::string& name, FallbackSet others) {
+    auto& held = maps[{name, others}];
+    if (!held) held = std::make_unique<FontMap>(family(name), others, root);
+    return *held;
+}
+
+/// The choice of fallbacks depends on the text alone, never on what was set before.
+const FontMap& PangoTypesetter::Engine::map_for(std::string_view words, const ink::Style& style) {
+    const FontMap& first = map(style.family, 0);
+    FallbackSet others = 0;
+    for (std::size_t at = 0; at < words.size();) {
+        const char32_t code = next_code_point(words, at);
+        if (code < 0x80 || invisible(code) || first.covers(code)) continue;
+        for (std::size_t i = 0; i < fallbacks().size(); ++i)
+            if (code >= fallbacks()[i].first && code <= fallbacks()[i].last) others |= 1u << i;
+    }
+    return others == 0 ? first : map(style.family, others);
+}
+
+const Heights& PangoTypesetter::Engine::heights_of(const ink::Style& style) {
+    const auto [at, fresh] = heights.try_emplace({style.family, style.weight, style.italic});
+    if (!fresh) return at->second;
+    const FontMap& fonts = map(style.family, 0);
+    constexpr double em = 1000;
+    const auto wanted = describe(fonts, style, em);
+    const Held<PangoFont> font(pango_context_load_font(fonts.context(), wanted.get()));
+    auto* scaled = pango_cairo_font_get_scaled_font(PANGO_CAIRO_FONT(font.get()));
+    const auto ink_of = [&](const char* letters) {
+        cairo_text_extents_t e;
+        cairo_scaled_font_text_extents(scaled, letters, &e);
+        return std::pair{-e.y_bearing / em, (e.y_bearing + e.height) / em};
+    };
+    return at->second = {ink_of("H").first, ink_of("x").first, ink_of("bdhklÄÉÔ").first,
+                         ink_of("gjpqy").second};
+}
+
+std::vector<SetLine> PangoTypesetter::Engine::broken(std::string_view words,
+                                                     const ink::Style& style, double width) {
+    const FontMap& fonts = map_for(words, style);
+    PangoLayout* layout = fonts.layout();
+    pango_layout_set_font_description(layout, describe(fonts, style, style.size).get());
+    pango_layout_set_attributes(layout, attributes(style).get());
+    pango_layout_set_width(layout,
+                           width < 0 ? -1 : static_cast<int>(std::floor(width * PANGO_SCALE)) + 1);
+    pango_layout_set_text(layout, words.data(), static_cast<int>(words.size()));
+    const char* text = pango_layout_get_text(layout);
+    std::vector<SetLine> out;
+    for (const GSList* at = pango_layout_get_lines_readonly(layout); at; at = at->next) {
+        auto* line = static_cast<PangoLayoutLine*>(at->data);
+        PangoRectangle logical;
+        pango_layout_line_get_extents(line, nullptr, &logical);
+        const std::string_view stretch(text + line->start_index,
+                                       static_cast<std::size_t>(line->length));
+        out.push_back({visible_text(stretch), static_cast<double>(logical.width) / PANGO_SCALE,
+                       shape(line, text)});
+    }
+    return out;
+}
+
+const std::vector<SetLine>& PangoTypesetter::Engine::lines(std::string_view words,
+                                                           const ink::Style& style, double width) {
+    auto key = key_of(words, style, width);
+    if (const auto found = kept.find(key); found != kept.end()) return found->second;
+    if (kept.size() >= kept_texts) kept.clear();
+    return kept[std::move(key)] = broken(words, style, width);
+}
+
+ink::Words PangoTypesetter::Engine::words(const SetLine& line, const ink::Style& style,
+                                          ink::Point at) {
+    const auto& face = heights_of(style);
+    return {at,  line.text,  style, line.width, face.ascent * style.size, face.descent * style.size,
+            0.0, line.shaped};
+}
+
+PangoTypesetter::PangoTypesetter(std::string root)
+    : engine_(std::make_unique<Engine>()) {
+    engine_->root = std::move(root);
+}
+
+PangoTypesetter::~PangoTypesetter() = default;
+
+ink::Words PangoTypesetter::line(std::string_view words, const ink::Style& style,
+                                 ink::Point at) const {
+    if (words.find('\n') == words.npos)
+        return engine_->words(engine_->lines(words, style, unbroken).front(), style, at);
+    std::string one(words);
+    std::ranges::replace(one, '\n', ' ');
+    return engine_->words(engine_->lines(one, style, unbroken).front(), style, at);
+}
+
+Lines PangoTypesetter::set(std::string_view words, const ink::Style& style, double width,
+                           double leading, Align align) const {
+    Lines out;
+    const auto& face = engine_->heights_of(style);
+    const double baseline = leading / 2 + (face.capital + face.small) / 4 * style.size;
+    for (const auto& line : engine_->lines(words, style, std::max(width, 0.0))) {
+        const double slack = width - line.width;
+        const double x = align == Align::left ? 0 : align == Align::centre ? slack / 2 : slack;
+        out.lines.push_back(engine_->words(line, style, {x, out.height + baseline}));
+        out.width = std::max(out.width, line.width);
+        out.height += leading;
+    }
+    return out;
+}
+
+std::vector<char32_t> PangoTypesetter::missing(std::string_view words,
+                                               const ink::Style& style) const {
+    std::vector<char32_t> out;
+    const FontMap& fonts = engine_->map_for(words, style);
+    for (std::size_t at = 0; at < words.size();) {
+        const char32_t code = next_code_point(words, at);
+        if (!invisible(code) && !fonts.covers(code) && std::ranges::find(out, code) == out.end())
+            out.push_back(code);
+    }
+    return out;
+}
+
+} // namespace text
