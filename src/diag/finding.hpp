@@ -49,7 +49,8 @@ class Findings {
 /// that are not UTF-8 as '·'.
 std::string print(const Finding& finding, bool colour = false);
 
-/// At most 20 findings, errors first, then "and 13 more". Empty when there is none.
+/// At most 20 findings, errors first, each file from top to bottom, then "and 13 more". Empty when
+/// there is none.
 std::string print_all(const Findings& findings, bool colour = false);
 
 /// The known word closest to `word` (edit distance at most a third of its length, at least 1; a

@@ -2,6 +2,7 @@
 #include "diag/utf8.hpp"
 
 #include <algorithm>
+#include <tuple>
 
 namespace diag {
 
@@ -90,6 +91,23 @@ std::string excerpt(const Span& at, const Ink& ink) {
     return text + std::string(ink.end) + "\n";
 }
 
+/// Errors first; then file by file in the order of the run, from top to bottom.
+std::vector<const Finding*> in_order(const Findings& findings) {
+    std::vector<const Finding*> order;
+    std::vector<const Source*> files;
+    for (const Finding& finding : findings.list()) {
+        order.push_back(&finding);
+        if (std::ranges::find(files, finding.span.source) == files.end())
+            files.push_back(finding.span.source);
+    }
+    std::ranges::stable_sort(order, {}, [&](const Finding* f) {
+        const std::uint32_t line = f->span.line == 0 ? UINT32_MAX : f->span.line;
+        return std::tuple(f->severity, std::ranges::find(files, f->span.source), line,
+                          f->span.column);
+    });
+    return order;
+}
+
 } // namespace
 
 std::string print(const Finding& finding, bool colour) {
@@ -102,10 +120,7 @@ std::string print(const Finding& finding, bool colour) {
 }
 
 std::string print_all(const Findings& findings, bool colour) {
-    std::vector<const Finding*> order;
-    for (const Finding& finding : findings.list())
-        order.push_back(&finding);
-    std::ranges::stable_sort(order, {}, &Finding::severity);
+    const std::vector<const Finding*> order = in_order(findings);
     std::string text;
     for (std::size_t i = 0; i < std::min(order.size(), most_printed); ++i)
         text += print(*order[i], colour);

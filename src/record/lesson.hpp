@@ -43,8 +43,8 @@ struct Club {
 /// The one aim of the lesson, named before the after-shots.
 struct Aim {
     diag::Located<unit::Measure> measure;
-    double least = 0, most = 0;    ///< wanted range in SI or degrees, right positive
-    double worth_having = 0;       ///< smallest change that matters, SI or degrees
+    double least = 0, most = 0; ///< wanted range in SI or degrees, right positive
+    double worth_having = 0;    ///< smallest change that matters, SI or degrees
     bool named_before = true;
 };
 
@@ -54,10 +54,10 @@ enum class Sign : std::uint8_t { right_positive, left_positive, open_positive };
 /// One rule for setting shots aside, stated before looking, the same for every block.
 struct SetAsideRule {
     unit::Measure measure;
-    bool below = true;          ///< set aside when below (else above) the limit
-    double limit = 0;           ///< SI or degrees, or a part of the block's median
+    bool below = true; ///< set aside when below (else above) the limit
+    double limit = 0;  ///< SI or degrees, or a part of the block's median
     bool of_block_median = false;
-    std::string text;           ///< as the coach wrote it
+    std::string text; ///< as the coach wrote it
     diag::Span span;
 };
 
@@ -71,13 +71,16 @@ struct ShotSource {
     std::map<unit::Measure, diag::Located<std::string>> columns;
     std::optional<diag::Located<std::string>> number_column, block_column, club_column,
         set_aside_column;
-    std::map<std::string, std::string> block_words; ///< the table's word -> before, after, cold, warmup or a name
-    std::map<std::string, std::vector<RowRange>> block_rows; ///< block -> rows, when there is no column
+    std::map<std::string, std::string>
+        block_words; ///< the table's word -> before, after, cold, warmup or a name
+    std::map<std::string, std::vector<RowRange>>
+        block_rows; ///< block -> rows, when there is no column
     std::optional<diag::Located<Sign>> sign;
     std::optional<unit::Distance> distance; ///< units of the table, when its header names none
     std::optional<unit::Speed> speed;
     std::vector<SetAsideRule> rules;
     diag::Span span;
+    diag::Span rows_span; ///< of `rows`, when it is written
 };
 
 /// Where and how the shots were hit.
@@ -133,6 +136,7 @@ struct Lesson {
     std::vector<Club> bag; ///< the student's own clubs; empty: a typical bag
     std::optional<Aim> aim;
     std::string saw, changed, why, comment;
+    diag::Span saw_span, changed_span, why_span, comment_span;
 
     unit::Grip before, after, target;
     bool has_before = false, has_after = false;
@@ -145,6 +149,7 @@ struct Lesson {
     std::vector<DrillWish> drills;
     Plan plan;
     std::optional<Date> next, cold_test;
+    diag::Span next_span, cold_test_span;
     std::vector<std::string> notes; ///< for the next coach
     std::optional<Returned> returned;
     std::vector<HistoryLine> history;

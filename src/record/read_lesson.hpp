@@ -10,8 +10,9 @@ namespace record {
 /// is fit for use only when `findings` stayed clean.
 Lesson read_lesson(const diag::Source& source, diag::Findings& findings);
 
-/// Rules across fields: dates in order, an aim whose measure the table can have, a drill named twice,
-/// observations that contradict each other, texts longer than their place on the page (a warning).
+/// Rules across fields: dates in order, an aim whose measure the table can have, a drill named
+/// twice, observations that contradict each other, texts longer than their place on the page (a
+/// warning).
 void check_lesson(const Lesson& lesson, diag::Findings& findings);
 
 } // namespace record

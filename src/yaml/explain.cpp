@@ -76,6 +76,9 @@ class Search {
         findings_.error(source_.in_line(line.number, at, bytes), std::move(what), std::move(hint));
         found_ = true;
     }
+    std::size_t offset_of(const Line& line) const {
+        return static_cast<std::size_t>(line.all.data() - source_.text().data());
+    }
     /// Slips that are only likely, not certain, are told near the parser's own place.
     bool near(const Line& line) const {
         return line.number <= stop_.span.line + 1 && line.number + 2 >= stop_.span.line;
@@ -141,9 +144,9 @@ bool Search::open_quote(const Line& line) {
         else if (text[i] == mark)
             return false;
     }
-    const bool parser_lost = stop_.detail.find("end of") != std::string::npos ||
-                             stop_.detail.find("EOF") != std::string::npos || near(line);
-    if (!parser_lost) return false;
+    const bool closed_later =
+        source_.text().find(mark, offset_of(line) + line.value + 1) != std::string::npos;
+    if (closed_later && !near(line)) return false;
     report(line, line.value, 1, "the quote that opens here is not closed",
            "end the text with the same quote: " + key_of(line) + ": " + in_quotes(text.substr(1)));
     return true;

@@ -75,7 +75,7 @@ Field Field::at(std::string_view key) const {
 
 Field Field::required(std::string_view key, std::string_view example) const {
     Field field = at(key);
-    if (field || !findings_) return field;
+    if (field || !findings_ || !*this) return field;
     const std::string add = (path_.empty() ? "" : " to " + name_);
     const std::string line = std::string(key) + ": " + std::string(example);
     if (field.node_)

@@ -67,6 +67,7 @@ class Field {
 
   private:
     bool expect_text(std::string_view wanted) const;
+    bool slip(const Entry& entry) const;
 
     const Node* node_ = nullptr;
     std::string name_ = "the file";

@@ -127,19 +127,30 @@ std::optional<std::size_t> Field::one_of(std::span<const std::string_view> words
     return {};
 }
 
+/// "name:Ruth" and the 5 of "lie: 62,5" inside brackets come out as keys without a value.
+bool Field::slip(const Entry& entry) const {
+    if (entry.value.kind != Node::Kind::empty) return false;
+    const std::size_t colon = entry.key.find(':');
+    if (colon != std::string::npos) {
+        const std::string key = entry.key.substr(0, colon);
+        findings_->error(entry.key_span,
+                         "a space is missing after the colon of " + diag::quote(key),
+                         "write '" + key + ": " + entry.key.substr(colon + 1) + "'");
+        return true;
+    }
+    if (entry.key.find_first_not_of("0123456789") != std::string::npos) return false;
+    findings_->error(entry.key_span,
+                     "a comma ends a value inside brackets, so this number stands alone",
+                     "write decimals with a point, for example 62.5");
+    return true;
+}
+
 void Field::only(const std::vector<std::string_view>& known) const {
     if (!*this) return;
     if (!is_map()) return must("be a group of keys: " + diag::either(known));
     for (const Entry& entry : node_->entries) {
         if (std::ranges::find(known, entry.key) != known.end()) continue;
-        const std::size_t colon = entry.key.find(':');
-        if (colon != std::string::npos && entry.value.kind == Node::Kind::empty) {
-            findings_->error(
-                entry.key_span,
-                "a space is missing after the colon of '" + entry.key.substr(0, colon) + "'",
-                "write '" + entry.key.substr(0, colon) + ": " + entry.key.substr(colon + 1) + "'");
-            continue;
-        }
+        if (slip(entry)) continue;
         const std::string_view close = diag::nearest(entry.key, known);
         const std::string where = path_.empty() ? "the record" : name_;
         findings_->error(entry.key_span, where + " has no key " + diag::quote(entry.key),

@@ -1,0 +1,90 @@
+#include "record/read_date.hpp"
+#include "record/read_lesson.hpp"
+
+#include "diag/utf8.hpp"
+
+namespace record {
+
+namespace {
+
+/// How many characters a text may have before it no longer fits where the page wants it at a
+/// glance.
+constexpr std::uint32_t longest_sentence = 160;
+constexpr std::uint32_t longest_reason = 420;
+
+void check_length(const std::string& text, diag::Span span, std::string_view key,
+                  std::uint32_t most, diag::Findings& findings) {
+    const std::uint32_t length = diag::code_points(text);
+    if (length <= most) return;
+    findings.warning(
+        span,
+        diag::quote(key) + " has " + std::to_string(length) +
+            " characters, the sheet has room for " + std::to_string(most),
+        "it will be printed smaller or flow on; shorter sentences are remembered better");
+}
+
+void check_dates(const Lesson& lesson, diag::Findings& findings) {
+    if (!lesson.date.value.ok()) return;
+    const Date today = lesson.date.value;
+    if (lesson.next && *lesson.next <= today)
+        findings.error(lesson.next_span, "the next lesson is not after this one of " + iso(today),
+                       "check both dates");
+    if (lesson.cold_test && *lesson.cold_test <= today)
+        findings.error(lesson.cold_test_span,
+                       "the cold test is not after this lesson of " + iso(today),
+                       "a cold test tells what stayed: choose a day at least a few days later");
+    if (lesson.revision > 1 && lesson.replaces.empty())
+        findings.warning(lesson.date.span,
+                         "revision " + std::to_string(lesson.revision) +
+                             " does not say what it replaces",
+                         "add a line such as 'replaces: \"revision 1: the club was wrong\"'");
+}
+
+void check_drills(const Lesson& lesson, diag::Findings& findings) {
+    for (std::size_t i = 0; i < lesson.drills.size(); ++i)
+        for (std::size_t j = 0; j < i; ++j)
+            if (lesson.drills[i].id.value == lesson.drills[j].id.value)
+                findings.error(lesson.drills[i].id.span,
+                               "drill '" + lesson.drills[i].id.value + "' is named twice",
+                               "take one of the two away");
+    if (lesson.drills.size() > 3)
+        findings.warning(lesson.drills[3].id.span,
+                         std::to_string(lesson.drills.size()) + " drills are named",
+                         "two are done, eight are not: keep the two that matter most this week");
+}
+
+/// Observations that cannot both be true of one hold.
+void check_hold(const unit::Grip& grip, std::string_view when, diag::Span span,
+                diag::Findings& findings) {
+    const std::string hold = "the hold " + std::string(when);
+    if (grip.heel_pad == unit::HeelPad::on_top && grip.gap == true)
+        findings.warning(span, hold + " has the heel pad on top and yet a gap",
+                         "with the pad on top there is no gap at the end: check one of the two");
+    if (grip.lay == unit::Lay::palm && grip.balance == unit::Balance::stays)
+        findings.warning(
+            span, hold + " lies in the palm and yet the club stays on one finger",
+            "the one-finger check holds only when the handle lies in the fingers: check one "
+            "of the two");
+}
+
+void check_aim(const Lesson& lesson, diag::Findings& findings) {
+    if (!lesson.aim || lesson.shots) return;
+    findings.note(lesson.aim->measure.span, "there is no shot table, so the aim gets no verdict",
+                  "add a line such as 'shots: shots.csv', or leave it: the sheet is whole without");
+}
+
+} // namespace
+
+void check_lesson(const Lesson& lesson, diag::Findings& findings) {
+    check_dates(lesson, findings);
+    check_drills(lesson, findings);
+    check_aim(lesson, findings);
+    check_hold(lesson.before, "before", lesson.before_span, findings);
+    check_hold(lesson.after, "after", lesson.after_span, findings);
+    check_length(lesson.saw, lesson.saw_span, "saw", longest_sentence, findings);
+    check_length(lesson.changed, lesson.changed_span, "changed", longest_sentence, findings);
+    check_length(lesson.why, lesson.why_span, "why", longest_reason, findings);
+    check_length(lesson.comment, lesson.comment_span, "comment", longest_reason, findings);
+}
+
+} // namespace record

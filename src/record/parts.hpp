@@ -1,0 +1,63 @@
+// The parts of a record, one function each. A part that is left out stays as the lesson has it.
+#pragma once
+
+#include "record/lesson.hpp"
+#include "yaml/field.hpp"
+
+#include <array>
+
+namespace record {
+
+// read_people.cpp
+void read_student(const yaml::Field& field, Student& student);
+void read_coach(const yaml::Field& field, Coach& coach);
+void read_club(const yaml::Field& field, Club& club);
+void read_bag(const yaml::Field& field, std::vector<Club>& bag);
+
+// read_aim.cpp
+void read_units(const yaml::Field& field, unit::Units& units);
+void read_aim(const yaml::Field& field, unit::Units units, std::optional<Aim>& aim);
+
+// read_grip.cpp
+void read_grips(const yaml::Field& field, Lesson& lesson);
+
+// read_shots.cpp
+void read_shot_source(const yaml::Field& field, std::optional<ShotSource>& shots);
+void read_set_aside_rules(const yaml::Field& field, ShotSource& shots);
+
+// read_blocks.cpp
+void read_block_words(const yaml::Field& field, ShotSource& shots);
+void read_block_rows(const yaml::Field& field, ShotSource& shots);
+
+// read_follow_up.cpp
+void read_conditions(const yaml::Field& field, unit::Units units, Conditions& conditions);
+void read_drills(const yaml::Field& field, std::vector<DrillWish>& drills);
+void read_plan(const yaml::Field& field, Plan& plan);
+void read_next(const yaml::Field& field, Lesson& lesson);
+void read_returned(const yaml::Field& field, std::optional<Returned>& returned);
+void read_history(const yaml::Field& field, std::vector<HistoryLine>& history);
+
+// Takes a value when it is written and right.
+inline void take(const yaml::Field& field, std::string& to) {
+    if (auto text = field.text()) to = std::move(*text);
+}
+inline void take(const yaml::Field& field, bool& to) {
+    if (const auto answer = field.yes_no()) to = *answer;
+}
+inline void take(const yaml::Field& field, std::optional<bool>& to) {
+    if (const auto answer = field.yes_no()) to = answer;
+}
+void take(const yaml::Field& field, std::vector<std::string>& to);
+
+/// The word of an enumeration: `words` in the order of its values.
+template <class E, std::size_t n>
+std::optional<E> choose(const yaml::Field& field, const std::array<std::string_view, n>& words) {
+    const auto index = field.one_of(words);
+    if (!index) return std::nullopt;
+    return static_cast<E>(*index);
+}
+
+/// The key of every measure, followed by `more`.
+std::vector<std::string_view> measure_keys(std::initializer_list<std::string_view> more = {});
+
+} // namespace record

@@ -1,0 +1,90 @@
+#include "record/parts.hpp"
+#include "record/read_quantity.hpp"
+
+namespace record {
+
+namespace {
+
+/// What counts as worth having when the coach names no size: one degree, else nothing is assumed.
+std::optional<double> usual_worth(unit::Measure measure) {
+    if (unit::row(measure).kind == unit::Kind::angle) return 1.0;
+    return {};
+}
+
+std::string worth_example(unit::Measure measure) {
+    switch (unit::row(measure).kind) {
+    case unit::Kind::angle:
+        return "1";
+    case unit::Kind::speed:
+        return "2 mph";
+    case unit::Kind::length:
+        return "5 yd";
+    case unit::Kind::spin:
+        return "500";
+    case unit::Kind::small_length:
+        return "4";
+    }
+    return "1";
+}
+
+void read_worth(const yaml::Field& field, unit::Units units, Aim& aim) {
+    const unit::Measure measure = aim.measure.value;
+    const auto usual = usual_worth(measure);
+    const yaml::Field worth =
+        usual ? field.at("worth having") : field.required("worth having", worth_example(measure));
+    aim.worth_having = usual.value_or(0);
+    const auto size = read_quantity(worth, unit::row(measure).kind, units);
+    if (!size) return;
+    if (*size > 0)
+        aim.worth_having = *size;
+    else
+        worth.must("be more than 0",
+                   "write the smallest change that would matter to you, for example " +
+                       worth_example(measure));
+}
+
+} // namespace
+
+std::vector<std::string_view> measure_keys(std::initializer_list<std::string_view> more) {
+    std::vector<std::string_view> keys;
+    for (const unit::MeasureRow& row : unit::measures)
+        keys.push_back(row.key);
+    keys.insert(keys.end(), more);
+    return keys;
+}
+
+void read_units(const yaml::Field& field, unit::Units& units) {
+    field.only({"distance", "speed"});
+    const yaml::Field distance = field.at("distance"), speed = field.at("speed");
+    if (distance.text()) {
+        if (const auto named = unit::distance_named(yaml::plain_word(distance.written())))
+            units.distance = *named;
+        else
+            distance.must("be metres or yards", "write distance: yards");
+    }
+    if (!speed.text()) return;
+    if (const auto named = unit::speed_named(yaml::plain_word(speed.written())))
+        units.speed = *named;
+    else
+        speed.must("be mph, km/h or m/s", "write speed: mph");
+}
+
+void read_aim(const yaml::Field& field, unit::Units units, std::optional<Aim>& aim) {
+    if (!field) return;
+    field.only({"measure", "want", "worth having", "named before"});
+    const yaml::Field measure = field.required("measure", "face");
+    const auto index = measure.one_of(measure_keys());
+    if (!index) return;
+    aim.emplace();
+    aim->measure = {static_cast<unit::Measure>(*index), measure.span()};
+    const bool sided = unit::row(aim->measure.value).sided;
+    const yaml::Field want = field.required("want", sided ? "2 L to 2 R" : "24 to 28");
+    if (const auto range = read_range(want, aim->measure.value, units)) {
+        aim->least = range->least;
+        aim->most = range->most;
+    }
+    read_worth(field, units, *aim);
+    take(field.at("named before"), aim->named_before);
+}
+
+} // namespace record

@@ -1,0 +1,134 @@
+#include "record/read_lesson.hpp"
+
+#include "record/parts.hpp"
+#include "record/read_date.hpp"
+
+#include <algorithm>
+
+namespace record {
+
+namespace {
+
+constexpr std::array<std::string_view, 6> languages{"en-GB", "en-US", "de", "fr", "es", "sv"};
+constexpr std::array<std::string_view, 3> papers{"A4", "Letter", "A5"};
+
+/// A key that is looked for at the top but lives elsewhere, and where to write it.
+struct Elsewhere {
+    std::string_view key, home;
+};
+constexpr std::array elsewhere{
+    Elsewhere{"name", "write it in 'student': student: {name: Ruth, hand: right}"},
+    Elsewhere{"hand", "write it in 'student': student: {name: Ruth, hand: right}"},
+    Elsewhere{"age", "write it in 'student': student: {name: Ruth, hand: right, age: junior}"},
+    Elsewhere{"player", "call it 'student': student: {name: Ruth, hand: right}"},
+    Elsewhere{"pupil", "call it 'student': student: {name: Ruth, hand: right}"},
+    Elsewhere{"teacher", "call it 'coach': coach: Tom Harling"},
+    Elsewhere{"contact", "write it in 'coach': coach: {name: Tom Harling, contact: ...}"},
+    Elsewhere{"loft", "write it in 'club': club: {name: seven iron, loft: 32}"},
+    Elsewhere{"lie", "write it in 'club': club: {name: seven iron, lie: 62.5}"},
+    Elsewhere{"goal", "call it 'aim': aim: {measure: face, want: 2 L to 2 R}"},
+    Elsewhere{"want", "write it in 'aim': aim: {measure: face, want: 2 L to 2 R}"},
+    Elsewhere{"file", "write it in 'shots': shots: {file: shots.csv}"},
+    Elsewhere{"columns", "write it in 'shots', two spaces to the right"},
+    Elsewhere{"sign", "write it in 'shots', two spaces to the right"},
+    Elsewhere{"blocks", "write it in 'shots', two spaces to the right"},
+    Elsewhere{"before", "write it in 'grip', two spaces to the right"},
+    Elsewhere{"after", "write it in 'grip', two spaces to the right"},
+    Elsewhere{"knuckles", "write it in 'grip': before or after: grip: {before: {knuckles: 1}}"},
+    Elsewhere{"drill", "call it 'drills': drills: [H1]"},
+    Elsewhere{"location", "call it 'place'"},
+    Elsewhere{"venue", "call it 'place'"},
+    Elsewhere{"cold test", "write it in 'next': next: {date: 2026-05-28, cold test: 2026-05-28}"},
+    Elsewhere{"health", "health is not kept here: leave the line out"},
+    Elsewhere{"injury", "health is not kept here: leave the line out"},
+    Elsewhere{"pain", "health is not kept here: leave the line out"},
+};
+
+/// Unknown keys of the record itself, with the home of those that belong elsewhere.
+void check_keys(const yaml::Field& root, diag::Findings& findings) {
+    std::vector<std::string_view> known{
+        "student",  "coach",    "place",    "date",    "lesson",     "revision",
+        "replaces", "language", "paper",    "units",   "glove",      "club",
+        "bag",      "aim",      "saw",      "changed", "why",        "comment",
+        "grip",     "targets",  "shots",    "drills",  "conditions", "plan",
+        "next",     "notes",    "returned", "history", "large print"};
+    for (const auto& [key, value] : root.entries()) {
+        const auto found = std::ranges::find(elsewhere, key.value, &Elsewhere::key);
+        if (found == elsewhere.end()) continue;
+        findings.error(key.span, "the record has no key '" + key.value + "'",
+                       std::string(found->home));
+        known.push_back(found->key);
+    }
+    root.only(known);
+}
+
+void read_heading(const yaml::Field& root, Lesson& lesson) {
+    read_student(root.required("student", "{name: Ruth, hand: right}"), lesson.student);
+    if (const auto coach = root.at("coach")) read_coach(coach, lesson.coach);
+    take(root.at("place"), lesson.place);
+    const yaml::Field date = root.required("date", "2026-05-14");
+    lesson.date.span = date.span();
+    if (const auto day = read_date(date)) lesson.date.value = *day;
+    lesson.number = root.at("lesson").whole(1, 9999);
+    lesson.revision = root.at("revision").whole(1, 99).value_or(1);
+    take(root.at("replaces"), lesson.replaces);
+}
+
+void read_house_ways(const yaml::Field& root, Lesson& lesson) {
+    if (const auto index = root.at("language").one_of(languages))
+        lesson.language = std::string(languages[*index]);
+    if (const auto paper = choose<Paper>(root.at("paper"), papers)) lesson.paper = *paper;
+    if (const auto units = root.at("units")) read_units(units, lesson.units);
+    take(root.at("large print"), lesson.large_print);
+    take(root.at("glove"), lesson.glove);
+}
+
+void read_words(const yaml::Field& root, Lesson& lesson) {
+    const auto words = [](const yaml::Field& field, std::string& text, diag::Span& span) {
+        take(field, text);
+        span = field.span();
+    };
+    words(root.required("saw", "The face pointed right of target."), lesson.saw, lesson.saw_span);
+    words(root.required("changed", "The handle now lies in the fingers."), lesson.changed,
+          lesson.changed_span);
+    words(root.at("why"), lesson.why, lesson.why_span);
+    words(root.at("comment"), lesson.comment, lesson.comment_span);
+}
+
+void read_follow_up(const yaml::Field& root, Lesson& lesson) {
+    take(root.at("targets"), lesson.targets);
+    read_drills(root.at("drills"), lesson.drills);
+    if (const auto plan = root.at("plan")) read_plan(plan, lesson.plan);
+    read_next(root.at("next"), lesson);
+    take(root.at("notes"), lesson.notes);
+    read_returned(root.at("returned"), lesson.returned);
+    read_history(root.at("history"), lesson.history);
+}
+
+} // namespace
+
+Lesson read_lesson(const diag::Source& source, diag::Findings& findings) {
+    Lesson lesson;
+    const yaml::Document document(source, findings);
+    const yaml::Field root = document.root();
+    if (!document.readable()) return lesson;
+    if (!root.is_map()) {
+        root.error("the file is no lesson record", "write it in lines such as 'date: 2026-05-14'");
+        return lesson;
+    }
+    check_keys(root, findings);
+    read_heading(root, lesson);
+    read_house_ways(root, lesson);
+    if (const auto club = root.at("club")) read_club(club, lesson.club);
+    read_bag(root.at("bag"), lesson.bag);
+    read_aim(root.at("aim"), lesson.units, lesson.aim);
+    read_words(root, lesson);
+    read_grips(root.at("grip"), lesson);
+    read_shot_source(root.at("shots"), lesson.shots);
+    if (const auto conditions = root.at("conditions"))
+        read_conditions(conditions, lesson.units, lesson.conditions);
+    read_follow_up(root, lesson);
+    return lesson;
+}
+
+} // namespace record
