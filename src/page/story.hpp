@@ -1,8 +1,10 @@
-// All that one lesson's sheet tells: the record, what was computed from it, and what it is drawn with.
+// All that one lesson's sheet tells: the record, what was computed from it, and what it is drawn
+// with.
 #pragma once
 
 #include "drills/drill.hpp"
 #include "figure/easel.hpp"
+#include "hand/hand.hpp"
 #include "measure/change.hpp"
 #include "measure/retention.hpp"
 #include "record/lesson.hpp"
@@ -17,7 +19,8 @@ namespace page {
 /// One measure's shots and what changed.
 struct Evidence {
     unit::Measure measure = unit::Measure::face;
-    std::vector<shots::Shot> before, after, cold; ///< in order, set-aside ones too, only where measured
+    std::vector<shots::Shot> before, after,
+        cold; ///< in order, set-aside ones too, only where measured
     measure::Change change;
     std::optional<measure::Sample> cold_sample;
     std::optional<measure::Retention> retention;
@@ -33,11 +36,19 @@ struct ChosenDrill {
     std::string reason_key; ///< words key of the program's reason, for a proposal
 };
 
+/// One view of the hold, before and after; either may be missing when nothing was recorded for it.
+struct GripView {
+    hand::View view = hand::View::golfers_eye;
+    std::optional<hand::Picture> before, after;
+};
+
 struct Story {
     const record::Lesson& lesson;
     const shots::Table* table = nullptr; ///< none for a lesson without shots
     std::vector<Evidence> evidence;      ///< the aim first, then in the order of unit::measures
-    std::vector<ChosenDrill> drills;     ///< at most two
+    std::vector<GripView> views;         ///< those the coach chose, in that order
+    std::optional<hand::Facts> before, after; ///< of the posed hands
+    std::vector<ChosenDrill> drills;          ///< at most two
 };
 
 } // namespace page

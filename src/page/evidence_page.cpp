@@ -1,0 +1,151 @@
+#include "page/evidence_page.hpp"
+
+#include "page/evidence_rows.hpp"
+#include "page/evidence_table.hpp"
+#include "page/hold_page.hpp"
+#include "page/hold_words.hpp"
+#include "page/parts.hpp"
+#include "page/verdict.hpp"
+#include "words/number.hpp"
+#include "words/side.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace page {
+
+namespace {
+
+std::string joined(const std::vector<std::string>& sentences) {
+    std::string out;
+    for (const auto& s : sentences)
+        out += (out.empty() ? "" : " ") + s;
+    return out;
+}
+
+void add_aim(std::vector<Block>& blocks, const figure::Easel& easel, const Story& story,
+             const Evidence& aim) {
+    const VerdictWords said = verdict_words(story, aim, easel.words);
+    auto setting = easel.theme.setting(theme::Text::lead);
+    setting.style.weight = 900;
+    ink::Drawing head = figure::paragraph(easel, setting, said.head, column_width(easel));
+    Block head_block{.name = "verdict", .role = "H2"};
+    head_block.pieces.push_back({std::move(head)});
+    head_block.keep_with_next = true;
+    blocks.push_back(std::move(head_block));
+    blocks.push_back(
+        text_block(easel, theme::Text::body, joined(said.sentences), 1, column_width(easel)));
+    blocks.back().keep_with_next = true;
+    const auto input = dots_of(easel, story, aim);
+    blocks.push_back(
+        figure_block("every shot of the aim",
+                     figure::shot_by_shot(easel, input, column_width(easel), 84 * figure::mm), 10));
+}
+
+/// "2 of 12 shots set aside in “Before”: struck off the heel."
+std::vector<std::string> set_aside_notes(const figure::Easel& easel, const Story& story) {
+    std::vector<std::string> out;
+    const auto& w = easel.words;
+    const auto note = [&](shots::Block block, const std::string& name) {
+        std::size_t all = 0, aside = 0;
+        std::vector<std::string> reasons;
+        for (const auto& shot : story.table->shots) {
+            if (shot.block != block) continue;
+            ++all;
+            if (shot.set_aside.empty()) continue;
+            ++aside;
+            if (std::ranges::find(reasons, shot.set_aside) == reasons.end())
+                reasons.push_back(shot.set_aside);
+        }
+        if (aside == 0) return;
+        std::string why;
+        for (const auto& r : reasons)
+            why += (why.empty() ? "" : ", ") + r;
+        out.push_back(w.say("evidence.set-aside.note",
+                            {{"n", aside}, {"of", all}, {"block", name}, {"reason", why}}));
+    };
+    note(shots::Block::before, w.say("figure.before"));
+    note(shots::Block::after, w.say("figure.after"));
+    note(shots::Block::cold, w.say("figure.cold"));
+    if (out.empty()) out.push_back(w.say("evidence.set-aside.none"));
+    return out;
+}
+
+std::string notes(const figure::Easel& easel, const Story& story) {
+    const auto& w = easel.words;
+    std::vector<std::string> out = set_aside_notes(easel, story);
+    const auto& conditions = story.lesson.conditions.text;
+    out.push_back(conditions.empty() ? w.say("evidence.conditions.none")
+                                     : w.say("evidence.conditions", {{"text", conditions}}));
+    out.push_back(w.say("evidence.one-day"));
+    out.push_back(w.say("evidence.how-to-read"));
+    if (std::ranges::any_of(story.evidence, &Evidence::estimated))
+        out.push_back(w.say("evidence.estimated"));
+    return joined(out);
+}
+
+std::string rule_text(const figure::Easel& easel, const Evidence& aim, const record::Aim& wanted) {
+    const auto& w = easel.words;
+    const words::Holes worth{{"worth", words::quantity(aim.measure, wanted.worth_having, w)}};
+    std::vector<std::string> out{w.say("rule.changed"), w.say("rule.probably"),
+                                 w.say("rule.margin"), w.say("rule.worth", worth),
+                                 w.say("rule.few")};
+    return joined(out);
+}
+
+void add_shots(std::vector<Block>& blocks, const figure::Easel& easel, const Story& story) {
+    const Evidence* aim = aim_of(story);
+    if (aim) add_aim(blocks, easel, story, *aim);
+    blocks.push_back(evidence_table(easel, story));
+    blocks.push_back(
+        text_block(easel, theme::Text::small, notes(easel, story), 8, column_width(easel)));
+    if (aim && story.lesson.aim)
+        blocks.push_back(text_block(easel, theme::Text::small,
+                                    easel.words.say("rule.title") + ": " +
+                                        rule_text(easel, *aim, *story.lesson.aim),
+                                    4, column_width(easel)));
+}
+
+/// A lesson without shots: its evidence is the hold.
+void add_checks(std::vector<Block>& blocks, const figure::Easel& easel, const Story& story) {
+    const auto& w = easel.words;
+    const auto count = [&](const unit::Grip& grip) {
+        std::pair<int, int> n{0, 0};
+        for (const auto& look : looks(grip, story.lesson.target)) {
+            n.first += look && *look;
+            n.second += look.has_value();
+        }
+        return n;
+    };
+    const auto before = count(story.lesson.before), after = count(story.lesson.after);
+    blocks.push_back(text_block(easel, theme::Text::lead,
+                                w.say("checks.no-shots") + " " + w.say("checks.evidence"), 0));
+    if (before.second > 0 && after.second > 0)
+        blocks.push_back(text_block(easel, theme::Text::lead,
+                                    w.say("checks.counts", {{"before", before.first},
+                                                            {"of-before", before.second},
+                                                            {"after", after.first},
+                                                            {"of-after", after.second}}),
+                                    6));
+    blocks.push_back(checklist(easel, story));
+    blocks.push_back(heading(easel, w.say("checks.pairs"), 18));
+    for (const Aspect& a : aspects(story, w))
+        blocks.push_back(text_block(easel, theme::Text::body, sentence(a, w), 2));
+}
+
+} // namespace
+
+Section evidence_page(const figure::Easel& easel, const Story& story) {
+    const bool shots = story.table && !story.evidence.empty();
+    Section section{.name = "evidence",
+                    .title =
+                        easel.words.say(shots ? "page.evidence.question" : "page.checks.question")};
+    section.blocks.push_back(page_title(easel, section.title));
+    if (shots)
+        add_shots(section.blocks, easel, story);
+    else
+        add_checks(section.blocks, easel, story);
+    return section;
+}
+
+} // namespace page

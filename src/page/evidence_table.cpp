@@ -1,0 +1,139 @@
+#include "page/evidence_table.hpp"
+
+#include "page/evidence_rows.hpp"
+#include "page/parts.hpp"
+#include "page/verdict.hpp"
+#include "words/side.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace page {
+
+namespace {
+
+/// Where the columns start, points from the left.
+struct Columns {
+    double name = 0, strip = 0, strip_width = 0, before = 0, after = 0, change = 0, all = 0;
+};
+
+Columns columns_of(const figure::Easel& easel) {
+    const double all = column_width(easel);
+    Columns c;
+    c.all = all;
+    c.strip = all * 0.155;
+    c.strip_width = all * 0.355;
+    c.before = c.strip + c.strip_width + 8;
+    c.after = c.before + all * 0.145;
+    c.change = c.after + all * 0.145;
+    return c;
+}
+
+ink::Drawing cell(const figure::Easel& easel, const std::vector<std::string>& lines, double width) {
+    std::vector<ink::Drawing> parts;
+    for (std::size_t i = 0; i < lines.size(); ++i)
+        if (!lines[i].empty())
+            parts.push_back(figure::paragraph(
+                easel, i == 0 ? theme::Text::table : theme::Text::small, lines[i], width));
+    return stacked(parts, 0);
+}
+
+/// A typical value, its direction on a second line.
+std::string value_text(const figure::Easel& easel, const Evidence& e,
+                       const measure::Sample& sample) {
+    if (sample.count == 0) return easel.words.say("evidence.not-measured");
+    return words::side_short(e.measure, sample.median, easel.words);
+}
+
+std::vector<std::string> change_text(const figure::Easel& easel, const Evidence& e) {
+    const auto& c = e.change;
+    if (c.before.count == 0 || c.after.count == 0) return {};
+    std::vector<std::string> out{words::difference(e.measure, c.shift.value, easel.words)};
+    if (c.shift.at95)
+        out.push_back(easel.words.say(
+            "evidence.row.range",
+            {{"lower", words::difference(e.measure, c.shift.at95->lower, easel.words)},
+             {"upper", words::difference(e.measure, c.shift.at95->upper, easel.words)}}));
+    else
+        out.push_back(easel.words.say("evidence.no-range"));
+    return out;
+}
+
+ink::Drawing row(const figure::Easel& easel, const Story& story, const Evidence& e,
+                 const Columns& c, double reach) {
+    const auto input = dots_of(easel, story, e);
+    ink::Drawing picture =
+        figure::strip(easel, input, strip_scale(input, c.strip_width, reach), c.strip_width);
+    const std::string unit(unit::symbol(unit::row(e.measure).kind, easel.words.voice().units));
+    std::vector<std::string> name{easel.words.say("measure." + key_of(e.measure)),
+                                  unit == "°" ? "" : unit};
+    if (e.estimated) name.back() = easel.words.say("evidence.estimated-word");
+    const std::vector<std::pair<ink::Drawing, double>> cells{
+        {cell(easel, name, c.strip - 6), c.name},
+        {cell(easel, {value_text(easel, e, e.change.before)}, c.after - c.before - 6), c.before},
+        {cell(easel, {value_text(easel, e, e.change.after)}, c.change - c.after - 6), c.after},
+        {cell(easel, change_text(easel, e), c.all - c.change), c.change}};
+    ink::Drawing out;
+    out.size = {c.all, picture.size.height};
+    for (const auto& [drawing, x] : cells)
+        out.size.height = std::max(out.size.height, drawing.size.height);
+    out.add(ink::Tag{true, "TR", {}});
+    out.add(tagged(cells[0].first, "TH"), {c.name, 0});
+    out.add(ink::Tag{true, "TD", {}});
+    out.add(tagged(std::move(picture), "Figure"), {c.strip, 0});
+    out.add(ink::Tag{false, "TD", {}});
+    for (std::size_t i = 1; i < cells.size(); ++i)
+        out.add(tagged(cells[i].first, "TD"), {cells[i].second, 0});
+    out.add(ink::Tag{false, "TR", {}});
+    out.size.height += 5;
+    out.add(
+        ink::Stroke{ink::Path::segment({0, out.size.height - 2.5}, {c.all, out.size.height - 2.5}),
+                    0.35,
+                    easel.theme.rule,
+                    {},
+                    ink::Cap::butt});
+    return out;
+}
+
+ink::Drawing table_head(const figure::Easel& easel, const Columns& c) {
+    ink::Drawing head;
+    head.size = {c.all, easel.theme.setting(theme::Text::table_head).leading + 8};
+    const double base = head.size.height - 8;
+    head.add(ink::Tag{true, "TR", {}});
+    const auto th = [&](const char* key, double x) {
+        ink::Drawing d;
+        d.add(figure::label(easel, theme::Text::table_head, easel.words.say(key), {x, base}));
+        head.add(tagged(std::move(d), "TH"), {});
+    };
+    th("evidence.table.measure", c.name);
+    th("evidence.table.shots", c.strip + 8);
+    th("evidence.table.before", c.before);
+    th("evidence.table.after", c.after);
+    th("evidence.table.difference", c.change);
+    head.add(ink::Tag{false, "TR", {}});
+    head.add(rule(easel, c.all, 0.8), {0, head.size.height - 4});
+    return head;
+}
+
+} // namespace
+
+Block evidence_table(const figure::Easel& easel, const Story& story) {
+    const Columns c = columns_of(easel);
+    Block block{.name = "table of measures", .role = "Table"};
+    block.space_before = 12;
+    block.head = table_head(easel, c);
+    double reach = 0; // sided angles share one scale
+    for (const Evidence& e : story.evidence) {
+        const auto& measure = unit::row(e.measure);
+        if (!measure.sided || measure.kind != unit::Kind::angle) continue;
+        for (const auto* side : {&e.before, &e.after, &e.cold})
+            for (const auto& shot : *side)
+                if (const auto v = shot[e.measure]) reach = std::max(reach, std::abs(*v));
+    }
+    for (const Evidence& e : story.evidence)
+        if (!(e.is_aim && story.evidence.size() > 1))
+            block.pieces.push_back({row(easel, story, e, c, reach)});
+    return block;
+}
+
+} // namespace page

@@ -1,0 +1,192 @@
+#include "page/hold_page.hpp"
+
+#include "figure/grip.hpp"
+#include "page/hold_words.hpp"
+#include "page/parts.hpp"
+
+#include <algorithm>
+
+namespace page {
+
+namespace {
+
+/// What a row of pictures shows: aspects with their numbers, and call-outs to match.
+struct Numbered {
+    std::vector<figure::CallOut> call_outs;
+    std::vector<std::string> lines;
+};
+
+Numbered numbered(const figure::Easel& easel, const Story& story, hand::View view) {
+    Numbered out;
+    const auto seen = aspects(story, easel.words);
+    for (const Shown& shown : shown_in(view)) {
+        const auto found = std::ranges::find(seen, std::string(shown.pair_key), &Aspect::pair_key);
+        if (found == seen.end()) continue;
+        const int number = static_cast<int>(out.call_outs.size()) + 1;
+        out.call_outs.push_back({number, shown.anchor});
+        out.lines.push_back(sentence(*found, easel.words));
+    }
+    return out;
+}
+
+/// Numbered lines with hanging numbers in the manner of the badges.
+ink::Drawing explained(const figure::Easel& easel, const std::vector<std::string>& lines,
+                       double width) {
+    std::vector<ink::Drawing> parts;
+    const auto& setting = easel.theme.setting(theme::Text::body);
+    const auto style = figure::bold(easel, theme::Text::tick);
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        ink::Drawing text = figure::paragraph(easel, theme::Text::body, lines[i], width - 18);
+        ink::Drawing d;
+        d.size = {width, text.size.height};
+        d.add(text, {18, 0});
+        const ink::Point at{6, setting.leading * 0.56};
+        d.add(ink::Stroke{ink::Path::circle(at, 6), 0.8, easel.theme.text, {}, ink::Cap::butt});
+        d.add(figure::label(easel, style, std::to_string(i + 1),
+                            {at.x, at.y + figure::middle(style)}, text::Align::centre));
+        parts.push_back(std::move(d));
+    }
+    return stacked(parts, 5);
+}
+
+std::string alternative(const figure::Easel& easel, const Story& story, const Numbered& n,
+                        hand::View view) {
+    (void)story;
+    std::string facts;
+    for (const auto& line : n.lines)
+        facts += (facts.empty() ? "" : " ") + line;
+    return easel.words.say(view_key(view)) + ". " + facts;
+}
+
+/// One view: before, after, and what to look at.
+Block view_row(const figure::Easel& easel, const Story& story, const GripView& view,
+               double hand_width) {
+    const double gutter = easel.theme.gutter * figure::mm;
+    const auto hand = story.lesson.student.hand.value;
+    const Numbered n = numbered(easel, story, view.view);
+    std::vector<Cell> cells;
+    double x = 0;
+    const auto add = [&](const std::optional<hand::Picture>& picture, const char* key) {
+        if (!picture) return;
+        cells.push_back({figure::called_out(easel, *picture, hand, easel.words.say(key),
+                                            n.call_outs, hand_width),
+                         x});
+        x += hand_width + gutter / 2;
+    };
+    add(view.before, "grip.before");
+    add(view.after, view.before ? "grip.after" : "grip.now");
+    x += gutter / 2;
+    const double beside = column_width(easel) - x;
+    ink::Drawing words = stacked(
+        {figure::paragraph(easel, theme::Text::label, easel.words.say(view_key(view.view)), beside),
+         explained(easel, n.lines, beside)},
+        6);
+    double height = 0;
+    for (const Cell& c : cells)
+        height = std::max(height, c.drawing.size.height);
+    const double top = std::max(0.0, (height - words.size.height) * 0.4);
+    cells.push_back({stacked({gap(beside, std::max(top, 0.01)), words}, 0), x});
+    ink::Drawing all = side_by_side(std::move(cells));
+    all.message = alternative(easel, story, n, view.view);
+    return figure_block(view_key(view.view), std::move(all), 8);
+}
+
+ink::Drawing answer(const figure::Easel& easel, const std::optional<bool>& look, double width) {
+    const auto& setting = easel.theme.setting(theme::Text::table);
+    ink::Drawing d;
+    d.size = {width, setting.leading};
+    const double base = setting.leading * 0.76;
+    if (!look) {
+        d.add(figure::label(easel, theme::Text::small, easel.words.say("check.not-looked"),
+                            {0, base}));
+        return d;
+    }
+    auto style = setting.style;
+    style.weight = *look ? 700 : 400;
+    d.add(
+        figure::label(easel, style, easel.words.say(*look ? "check.yes" : "check.no"), {14, base}));
+    if (*look)
+        d.add(ink::Stroke{ink::Path::polyline({{1, base - 3.4}, {4, base - 0.6}, {10, base - 7.6}}),
+                          1.5, easel.theme.text});
+    else
+        d.add(ink::Stroke{
+            ink::Path::circle({5.2, base - 3.6}, 3.1), 0.9, easel.theme.text, {}, ink::Cap::butt});
+    return d;
+}
+
+} // namespace
+
+Block checklist(const figure::Easel& easel, const Story& story) {
+    const auto& w = easel.words;
+    const double width = column_width(easel), cell = 66, box = 44;
+    const double words_width = width - 2 * cell - box;
+    const Looks before = looks(story.lesson.before, story.lesson.target);
+    const Looks after = looks(story.lesson.after, story.lesson.target);
+    Block block{.name = "checklist", .role = "Table"};
+    block.space_before = 10;
+
+    ink::Drawing head;
+    head.size = {width, easel.theme.setting(theme::Text::table_head).leading + 6};
+    const double base = head.size.height - 6;
+    head.add(ink::Tag{true, "TR", {}});
+    const auto th = [&](const std::string& text, double x) {
+        head.add(ink::Tag{true, "TH", {}});
+        head.add(figure::label(easel, theme::Text::table_head, text, {x, base}));
+        head.add(ink::Tag{false, "TH", {}});
+    };
+    th(w.say("check.title"), 0);
+    th(w.say("check.before"), words_width);
+    th(w.say("check.after"), words_width + cell);
+    th(w.say("check.cold"), words_width + 2 * cell);
+    head.add(ink::Tag{false, "TR", {}});
+    head.add(rule(easel, width, 0.8), {0, head.size.height - 1});
+    block.head = std::move(head);
+
+    for (std::size_t i = 0; i < before.size(); ++i) {
+        const words::Holes holes{{"n", wanted_knuckles(story.lesson)}};
+        const std::string line =
+            std::to_string(i + 1) + "  " +
+            w.say("check." + std::to_string(i + 1), i == 4 ? holes : words::Holes{});
+        ink::Drawing text = figure::paragraph(easel, theme::Text::body, line, words_width - 6);
+        ink::Drawing row;
+        row.size = {width, text.size.height + 5};
+        row.add(ink::Tag{true, "TR", {}});
+        row.add(tagged(std::move(text), "TD"), {0, 2});
+        row.add(tagged(answer(easel, before[i], cell), "TD"), {words_width, 2});
+        row.add(tagged(answer(easel, after[i], cell), "TD"), {words_width + cell, 2});
+        row.add(ink::Stroke{ink::Path::rect({words_width + 2 * cell + 4, 3.5, 11, 11}),
+                            0.8,
+                            easel.theme.text,
+                            {},
+                            ink::Cap::butt});
+        row.add(ink::Tag{false, "TR", {}});
+        row.add(ink::Stroke{
+            ink::Path::segment({0, row.size.height - 0.3}, {width, row.size.height - 0.3}),
+            0.35,
+            easel.theme.rule,
+            {},
+            ink::Cap::butt});
+        block.pieces.push_back({std::move(row), i + 1 < before.size()});
+    }
+    return block;
+}
+
+Section hold_page(const figure::Easel& easel, const Story& story) {
+    Section section{.name = "hold", .title = easel.words.say("page.hold.question")};
+    section.blocks.push_back(page_title(easel, section.title));
+    const double hand_width = columns(easel, 2) * (story.views.size() > 3 ? 0.86 : 1.0);
+    for (const GripView& view : story.views)
+        section.blocks.push_back(view_row(easel, story, view, hand_width));
+    if (!story.lesson.targets.empty()) {
+        section.blocks.push_back(heading(easel, easel.words.say("coach.targets"), 10));
+        for (const auto& target : story.lesson.targets)
+            section.blocks.push_back(text_block(easel, theme::Text::coach, target, 1));
+    }
+    section.blocks.push_back(checklist(easel, story));
+    section.blocks.push_back(text_block(
+        easel, theme::Text::small,
+        easel.words.say("grip.caption.lead") + " " + easel.words.say("grip.caption.drawn"), 4));
+    return section;
+}
+
+} // namespace page

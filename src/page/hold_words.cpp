@@ -1,0 +1,164 @@
+#include "page/hold_words.hpp"
+
+#include "words/number.hpp"
+
+#include <cmath>
+
+namespace page {
+
+namespace {
+
+using unit::Grip;
+
+std::string named(const words::Speaker& words, const std::string& stem,
+                  const std::vector<std::string_view>& names, std::size_t index) {
+    return words.say(stem + "." + std::string(names.at(index)));
+}
+
+std::string lay(const Grip& g, const words::Speaker& w) {
+    if (!g.lay) return {};
+    return named(w, "grip.lay", {"fingers", "between", "palm"}, static_cast<std::size_t>(*g.lay));
+}
+std::string square(const Grip& g, const words::Speaker& w) {
+    return g.square ? w.say(*g.square ? "grip.square.yes" : "grip.square.no") : std::string();
+}
+std::string order(const Grip& g, const words::Speaker& w) {
+    return g.fingers_first
+               ? w.say(*g.fingers_first ? "grip.fingers-first.yes" : "grip.fingers-first.no")
+               : std::string();
+}
+std::string pad(const Grip& g, const words::Speaker& w) {
+    if (!g.heel_pad) return {};
+    return named(w, "grip.heel-pad", {"on-top", "beside"}, static_cast<std::size_t>(*g.heel_pad));
+}
+std::string gap_words(const Grip& g, const words::Speaker& w) {
+    return g.gap ? w.say(*g.gap ? "grip.gap.yes" : "grip.gap.no") : std::string();
+}
+std::string knuckles(const Grip& g, const words::Speaker& w) {
+    if (!g.knuckles) return {};
+    return words::fixed(*g.knuckles, std::floor(*g.knuckles) == *g.knuckles ? 0 : 1, w.language());
+}
+std::string v_words(const Grip& g, const words::Speaker& w) {
+    if (!g.v) return {};
+    return named(w, "grip.v",
+                 {"lead-side", "chin", "trail-eye", "trail-shoulder", "outside-trail-shoulder"},
+                 static_cast<std::size_t>(*g.v));
+}
+std::string thumb(const Grip& g, const words::Speaker& w) {
+    std::string out;
+    if (g.thumb_side)
+        out = named(w, "grip.thumb-side", {"lead-side", "centre", "trail-side"},
+                    static_cast<std::size_t>(*g.thumb_side));
+    if (g.thumb_length)
+        out += (out.empty() ? "" : ", ") + named(w, "grip.thumb-length",
+                                                 {"short-thumb", "middle", "long-thumb"},
+                                                 static_cast<std::size_t>(*g.thumb_length));
+    return out;
+}
+std::string balance(const Grip& g, const words::Speaker& w) {
+    if (!g.balance) return {};
+    return named(w, "grip.balance", {"stays", "falls"}, static_cast<std::size_t>(*g.balance));
+}
+std::string join(const Grip& g, const words::Speaker& w) {
+    if (!g.join) return {};
+    return named(w, "grip.join", {"overlap", "interlock", "ten-finger"},
+                 static_cast<std::size_t>(*g.join));
+}
+
+struct Row {
+    const char* pair_key;
+    std::string (*say)(const Grip&, const words::Speaker&);
+};
+constexpr Row rows[] = {{"pair.lay", lay},   {"pair.square", square}, {"pair.order", order},
+                        {"pair.pad", pad},   {"pair.gap", gap_words}, {"pair.knuckles", knuckles},
+                        {"pair.v", v_words}, {"pair.thumb", thumb},   {"pair.balance", balance},
+                        {"pair.join", join}};
+
+std::optional<bool> both(std::optional<bool> a, std::optional<bool> b) {
+    if ((a && !*a) || (b && !*b)) return false;
+    if (a && b) return true;
+    return a ? a : b;
+}
+
+} // namespace
+
+std::vector<Aspect> aspects(const Story& story, const words::Speaker& words) {
+    std::vector<Aspect> out;
+    for (const Row& row : rows) {
+        Aspect a{row.pair_key, row.say(story.lesson.before, words),
+                 row.say(story.lesson.after, words)};
+        if (!a.before.empty() || !a.after.empty()) out.push_back(std::move(a));
+    }
+    return out;
+}
+
+std::vector<Shown> shown_in(hand::View view) {
+    switch (view) {
+    case hand::View::open_palm:
+        return {{"pair.lay", "handle line"}, {"pair.square", "finger"}};
+    case hand::View::fingers_first:
+        return {{"pair.order", "finger"}, {"pair.pad", "heel pad"}};
+    case hand::View::golfers_eye:
+        return {{"pair.knuckles", "knuckle 1"}, {"pair.v", "V end"}, {"pair.thumb", "thumb tip"}};
+    case hand::View::butt_end:
+        return {{"pair.pad", "heel pad"}, {"pair.gap", "gap"}};
+    case hand::View::balance:
+        return {{"pair.balance", "balance point"}, {"pair.pad", "heel pad"}};
+    case hand::View::joined:
+    case hand::View::joined_front:
+        return {{"pair.join", "little finger"}};
+    case hand::View::thumb_short:
+    case hand::View::thumb_long:
+        return {{"pair.thumb", "thumb tip"}};
+    }
+    return {};
+}
+
+std::string sentence(const Aspect& aspect, const words::Speaker& words) {
+    if (aspect.before.empty())
+        return words.say(aspect.pair_key + ".one", {{"value", aspect.after}});
+    if (aspect.after.empty())
+        return words.say(aspect.pair_key + ".one", {{"value", aspect.before}});
+    return words.say(aspect.pair_key, {{"before", aspect.before}, {"after", aspect.after}});
+}
+
+Looks looks(const unit::Grip& g, const unit::Grip& target) {
+    Looks out;
+    if (g.lay) out[0] = *g.lay == target.lay.value_or(unit::Lay::fingers);
+    out[1] = g.square;
+    out[2] = g.fingers_first;
+    const auto pad_on =
+        g.heel_pad ? std::optional(*g.heel_pad == unit::HeelPad::on_top) : std::nullopt;
+    out[3] = both(pad_on, g.gap ? std::optional(!*g.gap) : std::nullopt);
+    if (g.knuckles) out[4] = std::abs(*g.knuckles - target.knuckles.value_or(2)) < 0.26;
+    if (g.balance) out[5] = *g.balance == unit::Balance::stays;
+    return out;
+}
+
+double wanted_knuckles(const record::Lesson& lesson) { return lesson.target.knuckles.value_or(2); }
+
+std::string view_key(hand::View view) {
+    switch (view) {
+    case hand::View::open_palm:
+        return "grip.view.open-palm";
+    case hand::View::fingers_first:
+        return "grip.view.fingers-first";
+    case hand::View::golfers_eye:
+        return "grip.view.golfers-eye";
+    case hand::View::butt_end:
+        return "grip.view.butt-end";
+    case hand::View::balance:
+        return "grip.view.balance";
+    case hand::View::joined:
+        return "grip.view.joined";
+    case hand::View::joined_front:
+        return "grip.view.joined-front";
+    case hand::View::thumb_short:
+        return "grip.view.thumb-short";
+    case hand::View::thumb_long:
+        return "grip.view.thumb-long";
+    }
+    return {};
+}
+
+} // namespace page

@@ -1,0 +1,181 @@
+#include "page/one_thing.hpp"
+
+#include "figure/dots.hpp"
+#include "figure/grip.hpp"
+#include "page/evidence_rows.hpp"
+#include "page/hold_words.hpp"
+#include "page/parts.hpp"
+#include "page/verdict.hpp"
+#include "words/date.hpp"
+#include "words/side.hpp"
+
+namespace page {
+
+namespace {
+
+constexpr double label_width = 82;
+
+std::string tonight(const figure::Easel& easel, const Story& story, std::size_t drill_page) {
+    if (story.drills.empty()) return easel.words.say("one.tonight.none");
+    const auto& first = story.drills.front().drill;
+    return easel.words.say("one.drill-reference", {{"n", 1}, {"name", first.name}}) + ". " +
+           easel.words.say("one.minutes", {{"n", first.minutes}, {"x", drill_page}});
+}
+
+/// Saw, changed, tonight: three answers, the coach's in the coach's letter.
+Block answers(const figure::Easel& easel, const Story& story, std::size_t drill_page) {
+    const double width = column_width(easel);
+    Block block{.name = "saw, changed, tonight"};
+    const auto add = [&](ink::Drawing d, double space) {
+        d.size.height += space;
+        block.pieces.push_back({std::move(d), true});
+    };
+    add(labelled(easel, easel.words.say("one.saw"), theme::Text::coach, story.lesson.saw, width,
+                 label_width),
+        9);
+    add(labelled(easel, easel.words.say("one.changed"), theme::Text::coach_large,
+                 story.lesson.changed, width, label_width),
+        9);
+    ink::Drawing last = labelled(easel, easel.words.say("one.tonight"), theme::Text::lead,
+                                 tonight(easel, story, drill_page), width, label_width);
+    if (!story.drills.empty()) last.add(ink::Link{{0, 0, width, last.size.height}, "#drill-1"});
+    add(std::move(last), 0);
+    block.pieces.back().keeps_next = false;
+    return block;
+}
+
+/// The chosen pair of hands and, beside it, what differs.
+std::optional<Block> hands(const figure::Easel& easel, const Story& story) {
+    if (story.views.empty()) return std::nullopt;
+    const GripView* view = &story.views.front();
+    for (const GripView& v : story.views)
+        if (v.view == hand::View::golfers_eye && v.before && v.after) view = &v;
+    const double hand_width = columns(easel, 2), gutter = easel.theme.gutter * figure::mm;
+    std::vector<Cell> cells;
+    double x = 0;
+    const auto hand_of = story.lesson.student.hand.value;
+    const auto add = [&](const std::optional<hand::Picture>& picture, const char* key) {
+        if (!picture) return;
+        cells.push_back(
+            {figure::called_out(easel, *picture, hand_of, easel.words.say(key), {}, hand_width),
+             x});
+        x += hand_width + gutter;
+    };
+    add(view->before, "grip.before");
+    add(view->after, "grip.after");
+    const double beside = column_width(easel) - x;
+    std::vector<ink::Drawing> lines;
+    lines.push_back(figure::paragraph(easel, theme::Text::label,
+                                      easel.words.say(view_key(view->view)), beside));
+    for (const Aspect& a : aspects(story, easel.words)) {
+        if (lines.size() > 6) break;
+        lines.push_back(
+            figure::paragraph(easel, theme::Text::body, sentence(a, easel.words), beside));
+    }
+    lines.push_back(
+        figure::paragraph(easel, theme::Text::small, easel.words.say("grip.caption.lead"), beside));
+    ink::Drawing words = stacked(lines, 6);
+    std::string message = words.message;
+    double height = 0;
+    for (const Cell& c : cells)
+        height = std::max(height, c.drawing.size.height);
+    ink::Drawing below = gap(beside, std::max(0.0, (height - words.size.height) / 2));
+    cells.push_back({stacked({below, words}, 0), x});
+    ink::Drawing all = side_by_side(std::move(cells));
+    all.message = easel.words.say(view_key(view->view));
+    return figure_block("hands", std::move(all), 12);
+}
+
+/// The verdict and a small strip of every shot of the aim.
+std::optional<Block> verdict(const figure::Easel& easel, const Story& story) {
+    const Evidence* aim = aim_of(story);
+    if (!aim) return std::nullopt;
+    const VerdictWords said = verdict_words(story, *aim, easel.words);
+    const double words_width = columns(easel, 3), x = words_width + easel.theme.gutter * figure::mm;
+    const double strip_width = column_width(easel) - x;
+
+    auto head = easel.theme.setting(theme::Text::lead);
+    head.style.weight = 900;
+    head.style.size *= 1.2;
+    std::vector<ink::Drawing> lines{
+        tagged(figure::paragraph(easel, head, said.head, words_width), "H2")};
+    for (const auto& s : said.sentences)
+        lines.push_back(tagged(figure::paragraph(easel, theme::Text::body, s, words_width), "P"));
+
+    const auto input = dots_of(easel, story, *aim);
+    ink::Drawing strip = aim_strip(easel, input, strip_width);
+    ink::Drawing name = figure::paragraph(
+        easel, theme::Text::label, easel.words.say("measure." + key_of(aim->measure)), strip_width);
+    ink::Drawing picture = stacked({name, strip}, 3);
+    picture.message = input.message;
+    Block block{.name = "verdict"};
+    block.space_before = 12;
+    block.pieces.push_back({stacked(
+        {rule(easel, column_width(easel)),
+         side_by_side({{stacked(lines, 2), 0}, {tagged(std::move(picture), "Figure"), x}})},
+        8)});
+    return block;
+}
+
+/// Next lesson and sign-off, at the foot.
+Block sign_off(const figure::Easel& easel, const Story& story) {
+    const double width = column_width(easel), half = columns(easel, 3);
+    const auto& w = easel.words;
+    const std::string next =
+        story.lesson.next
+            ? w.say("one.next.on", {{"date", words::date_long(*story.lesson.next, w)}})
+            : w.say("one.next.none");
+    ink::Drawing left =
+        stacked({figure::paragraph(easel, theme::Text::lead, next, half),
+                 figure::paragraph(easel, theme::Text::small, w.say("one.bring"), half)},
+                1);
+    const double x = width - half;
+    ink::Drawing right;
+    right.size = {half, 30};
+    right.add(ink::Stroke{
+        ink::Path::segment({0, 17}, {half, 17}), 0.5, easel.theme.text, {}, ink::Cap::butt});
+    right.add(figure::label(easel, theme::Text::small,
+                            story.lesson.coach.name.empty() ? w.say("one.signed.coach")
+                                                            : story.lesson.coach.name,
+                            {0, 28}));
+    right.add(figure::label(easel, theme::Text::small, w.say("one.letter"), {half, 28},
+                            text::Align::right));
+    Block block{.name = "sign-off"};
+    block.space_before = 10;
+    block.at_foot = true;
+    block.pieces.push_back({side_by_side({{left, 0}, {right, x}})});
+    return block;
+}
+
+std::string aim_line(const figure::Easel& easel, const record::Lesson& lesson) {
+    const auto measure = lesson.aim->measure.value;
+    return easel.words.say("one.aim") + ": " +
+           easel.words.say("one.aim.range",
+                           {{"measure", easel.words.say("measure." + key_of(measure))},
+                            {"range", words::side_range(measure, lesson.aim->least,
+                                                        lesson.aim->most, easel.words)}});
+}
+
+} // namespace
+
+Section one_thing(const figure::Easel& easel, const Story& story, std::size_t drill_page) {
+    Section section{.name = "one-thing", .title = easel.words.say("page.one-thing.question")};
+    section.blocks.push_back(page_title(easel, section.title));
+    if (!story.lesson.student.says.empty())
+        section.blocks.push_back(
+            text_block(easel, theme::Text::body,
+                       easel.words.say("one.goal") + ": " +
+                           easel.words.say("one.goal-says", {{"words", story.lesson.student.says}}),
+                       0));
+    if (story.lesson.aim)
+        section.blocks.push_back(
+            text_block(easel, theme::Text::body, aim_line(easel, story.lesson), 0));
+    section.blocks.push_back(answers(easel, story, drill_page));
+    section.blocks.back().space_before = 12;
+    if (auto block = hands(easel, story)) section.blocks.push_back(std::move(*block));
+    if (auto block = verdict(easel, story)) section.blocks.push_back(std::move(*block));
+    section.blocks.push_back(sign_off(easel, story));
+    return section;
+}
+
+} // namespace page
