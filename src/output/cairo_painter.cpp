@@ -1,0 +1,168 @@
+#include "output/cairo_painter.hpp"
+
+#include "output/number.hpp"
+#include "output/picture.hpp"
+#include "text/shaped.hpp"
+
+#include <cmath>
+#include <numbers>
+
+namespace output {
+
+namespace {
+
+/// Cairo reads tag attributes from text; a quote inside a string is escaped with a backslash.
+std::string quoted(const std::string& text) {
+    std::string out = "'";
+    for (const char c : text) {
+        if (c == '\'' || c == '\\') out += '\\';
+        out += c;
+    }
+    return out + "'";
+}
+
+/// Cairo has no tag for artifacts; finish_pdf turns this one into them.
+constexpr const char* artifact_role = "Private";
+
+} // namespace
+
+CairoPainter::CairoPainter(cairo_t* context, Target target, Pictures& pictures)
+    : context_(context)
+    , target_(target)
+    , pictures_(pictures) {
+    // Cairo flattens curves only to measure them here; at 2 and more thin curves vanish.
+    if (target == Target::document) cairo_set_tolerance(context, 1);
+}
+
+void CairoPainter::paint(const std::vector<ink::Mark>& marks) {
+    for (const auto& mark : marks)
+        std::visit([this](const auto& m) { draw(m); }, mark);
+    expect(cairo_status(context_), "drawing a page");
+}
+
+/// Documents keep coordinates on a grid of 1/16 point: 0.02 mm, and a tenth of the file.
+double CairoPainter::snapped(double coordinate) const {
+    return target_ == Target::document ? std::round(coordinate * 16) / 16 : coordinate;
+}
+
+void CairoPainter::trace(const ink::Path& path) {
+    cairo_new_path(context_);
+    const auto x = [this](ink::Point p) { return snapped(p.x); };
+    const auto y = [this](ink::Point p) { return snapped(p.y); };
+    for (const auto& s : path.segments())
+        switch (s.verb) {
+        case ink::Segment::Verb::move:
+            cairo_move_to(context_, x(s.to), y(s.to));
+            break;
+        case ink::Segment::Verb::line:
+            cairo_line_to(context_, x(s.to), y(s.to));
+            break;
+        case ink::Segment::Verb::curve:
+            cairo_curve_to(context_, x(s.a), y(s.a), x(s.b), y(s.b), x(s.to), y(s.to));
+            break;
+        case ink::Segment::Verb::close:
+            cairo_close_path(context_);
+            break;
+        }
+}
+
+void CairoPainter::ink(const ink::Colour& c) {
+    cairo_set_source_rgb(context_, c.red, c.green, c.blue);
+}
+
+void CairoPainter::draw(const ink::Fill& mark) {
+    trace(mark.path);
+    ink(mark.colour);
+    cairo_fill(context_);
+}
+
+void CairoPainter::draw(const ink::Stroke& mark) {
+    const bool round = mark.cap == ink::Cap::round;
+    trace(mark.path);
+    ink(mark.colour);
+    cairo_set_line_width(context_, mark.width);
+    cairo_set_line_cap(context_, round ? CAIRO_LINE_CAP_ROUND : CAIRO_LINE_CAP_BUTT);
+    cairo_set_line_join(context_, round ? CAIRO_LINE_JOIN_ROUND : CAIRO_LINE_JOIN_MITER);
+    cairo_set_dash(context_, mark.dash.data(), static_cast<int>(mark.dash.size()), 0);
+    cairo_stroke(context_);
+}
+
+void CairoPainter::draw(const ink::Words& mark) {
+    if (!mark.shaped) throw CannotDraw("the text '" + mark.text + "' was not shaped");
+    const bool turned = mark.turn != 0;
+    const ink::Point at{snapped(mark.at.x), snapped(mark.at.y)};
+    if (turned) {
+        cairo_save(context_);
+        cairo_translate(context_, at.x, at.y);
+        cairo_rotate(context_, -mark.turn * std::numbers::pi / 180);
+    }
+    ink(mark.style.colour);
+    for (const auto& run : mark.shaped->runs) {
+        glyphs_ = run.glyphs;
+        if (!turned)
+            for (auto& glyph : glyphs_)
+                glyph.x += at.x, glyph.y += at.y;
+        cairo_set_scaled_font(context_, run.font.get());
+        cairo_show_text_glyphs(context_, run.text.data(), static_cast<int>(run.text.size()),
+                               glyphs_.data(), static_cast<int>(glyphs_.size()),
+                               run.clusters.data(), static_cast<int>(run.clusters.size()),
+                               run.backward ? CAIRO_TEXT_CLUSTER_FLAG_BACKWARD
+                                            : cairo_text_cluster_flags_t{});
+    }
+    if (turned) cairo_restore(context_);
+}
+
+void CairoPainter::draw(const ink::Picture& mark) {
+    auto& surface = pictures_[mark.bytes.get()];
+    if (!surface) surface = picture_surface(mark, target_ == Target::document);
+    const double width = cairo_image_surface_get_width(surface.get());
+    const double height = cairo_image_surface_get_height(surface.get());
+    cairo_save(context_);
+    cairo_translate(context_, mark.box.x, mark.box.y);
+    cairo_scale(context_, mark.box.width / width, mark.box.height / height);
+    cairo_set_source_surface(context_, surface.get(), 0, 0);
+    cairo_pattern_set_filter(cairo_get_source(context_), CAIRO_FILTER_GOOD);
+    cairo_pattern_set_extend(cairo_get_source(context_), CAIRO_EXTEND_PAD);
+    cairo_rectangle(context_, 0, 0, width, height);
+    cairo_fill(context_);
+    cairo_restore(context_);
+}
+
+void CairoPainter::draw(const ink::Link& mark) {
+    if (target_ != Target::document || mark.target.empty()) return;
+    const auto& b = mark.box;
+    const bool inside = mark.target.front() == '#';
+    const std::string where =
+        inside ? "dest=" + quoted(mark.target.substr(1)) : "uri=" + quoted(mark.target);
+    cairo_tag_begin(context_, CAIRO_TAG_LINK,
+                    (where + " rect=[" + fixed(b.x, 2) + " " + fixed(b.y, 2) + " " +
+                     fixed(b.width, 2) + " " + fixed(b.height, 2) + "]")
+                        .c_str());
+    cairo_tag_end(context_, CAIRO_TAG_LINK);
+}
+
+void CairoPainter::draw(const ink::Place& mark) {
+    if (target_ != Target::document) return;
+    cairo_tag_begin(
+        context_, CAIRO_TAG_DEST,
+        ("name=" + quoted(mark.name) + " x=" + fixed(mark.at.x, 2) + " y=" + fixed(mark.at.y, 2))
+            .c_str());
+    cairo_tag_end(context_, CAIRO_TAG_DEST);
+}
+
+void CairoPainter::draw(const ink::Tag& mark) {
+    if (target_ != Target::document) return;
+    const char* role = mark.role == "Artifact" ? artifact_role : mark.role.c_str();
+    mark.opens ? cairo_tag_begin(context_, role, nullptr) : cairo_tag_end(context_, role);
+    if (cairo_status(context_) != CAIRO_STATUS_SUCCESS)
+        throw CannotDraw("the tag '" + mark.role + "' is unknown or closes another one");
+}
+
+void CairoPainter::draw(const ink::Clip& mark) {
+    if (!mark.opens) return cairo_restore(context_);
+    cairo_save(context_);
+    trace(mark.path);
+    cairo_clip(context_);
+}
+
+} // namespace output
