@@ -1,0 +1,68 @@
+// What every command works with: templates, wording, fonts, and the reading of one record.
+#pragma once
+
+#include "diag/finding.hpp"
+#include "drills/drill.hpp"
+#include "record/lesson.hpp"
+#include "shots/table.hpp"
+#include "stock/shelf.hpp"
+#include "words/catalogue.hpp"
+
+#include <filesystem>
+#include <list>
+#include <map>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace cli {
+
+namespace fs = std::filesystem;
+
+/// Options that every command takes.
+struct Common {
+    std::string templates; ///< folder that replaces templates file by file
+    bool strict = false;   ///< warnings and layout faults count as errors
+};
+
+/// One record, read whole: findings point into `sources`.
+struct Read {
+    std::list<diag::Source> sources;
+    diag::Findings findings;
+    record::Lesson lesson;
+    std::optional<shots::Table> table;
+    std::vector<drills::Drill> library;
+    bool readable = true; ///< false when a file could not be opened
+};
+
+/// Templates and wording, read once a run.
+class Workshop {
+  public:
+    explicit Workshop(const Common& common);
+
+    /// Findings of the templates themselves.
+    const diag::Findings& findings() const { return findings_; }
+
+    /// Reads record, shot table and the coach's own drills beside or above the record.
+    std::unique_ptr<Read> read(const fs::path& record) const;
+
+    /// Wording of a language; British English when there is none, with a warning by the caller.
+    const words::Catalogue& wording(const std::string& language) const;
+    bool speaks(const std::string& language) const { return catalogues_.contains(language); }
+
+  private:
+    void read_wording();
+    void read_library();
+
+    stock::Shelf shelf_;
+    std::list<diag::Source> sources_;
+    diag::Findings findings_;
+    std::map<std::string, words::Catalogue> catalogues_;
+    std::vector<drills::Drill> library_;
+};
+
+/// The text of a file; nothing when it cannot be read.
+std::optional<std::string> text_of(const fs::path& path);
+
+} // namespace cli

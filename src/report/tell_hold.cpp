@@ -1,0 +1,81 @@
+#include "report/tell_hold.hpp"
+
+#include <array>
+
+namespace report {
+
+namespace {
+
+using hand::View;
+
+struct Named {
+    std::string_view name;
+    View view;
+};
+constexpr std::array<Named, 8> names{{{"open palm", View::open_palm},
+                                      {"fingers first", View::fingers_first},
+                                      {"golfer's eye", View::golfers_eye},
+                                      {"butt end", View::butt_end},
+                                      {"balance", View::balance},
+                                      {"joined", View::joined},
+                                      {"joined front", View::joined_front},
+                                      {"thumb", View::thumb_short}}};
+
+/// At most three views that show something that was looked at.
+std::vector<View> fitting(const unit::Grip& a, const unit::Grip& b) {
+    std::vector<View> out;
+    const auto seen = [&](auto member) { return (a.*member).has_value() || (b.*member).has_value(); };
+    if (seen(&unit::Grip::lay) || seen(&unit::Grip::square)) out.push_back(View::open_palm);
+    out.push_back(View::golfers_eye);
+    if (seen(&unit::Grip::gap) || seen(&unit::Grip::heel_pad)) out.push_back(View::butt_end);
+    if (out.size() < 3 && seen(&unit::Grip::balance)) out.push_back(View::balance);
+    if (out.size() < 3 && seen(&unit::Grip::join)) out.push_back(View::joined_front);
+    return out;
+}
+
+std::vector<View> chosen(const record::Lesson& lesson) {
+    std::vector<View> out;
+    for (const auto& wish : lesson.views)
+        for (const auto& named : names)
+            if (named.name == wish.value) out.push_back(named.view);
+    return out.empty() ? fitting(lesson.before, lesson.after) : out;
+}
+
+hand::Wish wish_of(const record::Lesson& lesson, const unit::Grip& seen) {
+    hand::Wish wish{.seen = seen, .target = lesson.target};
+    wish.build = lesson.student.age == record::Age::junior ? hand::Build::child : hand::Build::large;
+    wish.glove = lesson.glove;
+    wish.join = seen.join.value_or(lesson.target.join.value_or(unit::Join::overlap));
+    return wish;
+}
+
+/// The middle face angle of a block, for the leading edge in the golfer's-eye view.
+double face_of(const page::Story& story, bool after) {
+    for (const auto& e : story.evidence)
+        if (e.measure == unit::Measure::face) return after ? e.change.after.median : e.change.before.median;
+    return 0;
+}
+
+} // namespace
+
+void tell_hold(page::Story& story) {
+    const auto& lesson = story.lesson;
+    if (!lesson.has_before && !lesson.has_after) return;
+    std::shared_ptr<const hand::Pose> before, after;
+    const bool left = lesson.student.hand.value == unit::Hand::left;
+    const auto pose = [&](const unit::Grip& seen, bool later) {
+        hand::Wish wish = wish_of(lesson, seen);
+        wish.face_degrees = (left ? -1 : 1) * face_of(story, later); // geometry is a right-hander's
+        return hand::pose(wish);
+    };
+    if (lesson.has_before) before = pose(lesson.before, false), story.before = hand::facts(*before);
+    if (lesson.has_after) after = pose(lesson.after, true), story.after = hand::facts(*after);
+    for (const View view : chosen(lesson)) {
+        page::GripView drawn{.view = view};
+        if (before) drawn.before = hand::draw(*before, view);
+        if (after) drawn.after = hand::draw(*after, view);
+        story.views.push_back(std::move(drawn));
+    }
+}
+
+} // namespace report
