@@ -13,13 +13,13 @@ namespace drills {
 enum class Space : std::uint8_t { no_swing, swing, range };
 
 struct Drill {
-    std::string id;    ///< "H1"
+    std::string id;     ///< "H1"
     std::string family; ///< hold, face, path, loft, strike, speed, aim, test
     std::string name;
     std::string purpose; ///< one sentence
     std::string need;
     Space space = Space::no_swing;
-    std::vector<std::string> steps; ///< at most six, one action each, at most 15 words
+    std::vector<std::string> steps;        ///< at most six, one action each, at most 15 words
     std::vector<std::string> junior_steps; ///< three
     std::string dose;
     int minutes = 5;
@@ -29,9 +29,9 @@ struct Drill {
     std::string cue;
     std::string repair;
     std::string caution;
-    std::string picture; ///< name of the small picture, empty for none
-    std::string place, blend, play; ///< the three stages
-    std::vector<std::string> serves; ///< observations and patterns: "lay palm", "gap", "face open" …
+    std::string picture;             ///< name of the small picture, empty for none
+    std::string place, blend, play;  ///< the three stages
+    std::vector<std::string> serves; ///< observations and patterns: "lay palm", "gap" …
     diag::Span span;
 };
 

@@ -1,0 +1,162 @@
+#include "drills/drill.hpp"
+
+#include "yaml/field.hpp"
+
+#include <algorithm>
+#include <array>
+#include <map>
+
+namespace drills {
+
+namespace {
+
+using yaml::Field;
+
+constexpr std::array<std::string_view, 8> families{"hold",   "face",  "path", "loft",
+                                                   "strike", "speed", "aim",  "test"};
+constexpr std::array<std::string_view, 3> spaces{"no swing", "swing", "range"};
+constexpr std::size_t most_steps = 6, most_junior_steps = 3, words_a_step = 15;
+
+/// A field of one line, its longest text in characters, so that a drill always fits one side.
+struct Row {
+    std::string_view key;
+    std::string Drill::*member;
+    std::size_t longest;
+    std::string_view example; ///< the line to add; empty when the field may be left out
+};
+constexpr Row rows[] = {
+    {"name", &Drill::name, 28, "name: Lay and close"},
+    {"purpose", &Drill::purpose, 90, "purpose: It puts the handle in the fingers."},
+    {"need", &Drill::need, 80, "need: Club"},
+    {"dose", &Drill::dose, 60, "dose: 10 times, on 5 days a week"},
+    {"check", &Drill::check, 90, "check: Are two knuckles in sight?"},
+    {"good enough", &Drill::good_enough, 70, ""},
+    {"pass", &Drill::pass, 80, ""},
+    {"cue", &Drill::cue, 60, ""},
+    {"repair", &Drill::repair, 110, ""},
+    {"caution", &Drill::caution, 110, ""},
+    {"picture", &Drill::picture, 40, ""},
+    {"place", &Drill::place, 80, ""},
+    {"blend", &Drill::blend, 80, ""},
+    {"play", &Drill::play, 80, ""},
+};
+
+std::size_t letters(std::string_view text) {
+    return static_cast<std::size_t>(std::ranges::count_if(
+        text, [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
+}
+
+std::size_t words(std::string_view text) {
+    std::size_t count = 0;
+    bool inside = false;
+    for (const char c : text) {
+        if (c != ' ' && !inside) ++count;
+        inside = c != ' ';
+    }
+    return count;
+}
+
+void expect_short(const Field& field, std::string_view text, std::size_t longest) {
+    if (const auto found = letters(text); found > longest)
+        field.must("have at most " + std::to_string(longest) + " characters, found " +
+                       std::to_string(found),
+                   "say it in fewer words, so that the drill fits one page");
+}
+
+const std::vector<std::string_view>& known_keys() {
+    static const std::vector<std::string_view> keys = [] {
+        std::vector<std::string_view> all{"id",    "family",       "space", "minutes",
+                                          "steps", "junior steps", "serves"};
+        for (const auto& row : rows)
+            all.push_back(row.key);
+        return all;
+    }();
+    return keys;
+}
+
+std::vector<std::string> read_steps(const Field& list, std::size_t most) {
+    std::vector<std::string> steps;
+    for (const auto& item : list.items()) {
+        auto text = item.text();
+        if (!text) continue;
+        if (words(*text) > words_a_step)
+            item.warning(item.called() + " has more than 15 words",
+                         "one action a step, a verb first; short steps are done");
+        expect_short(item, *text, 90);
+        steps.push_back(std::move(*text));
+    }
+    if (steps.size() > most)
+        list.must("have at most " + std::to_string(most) + " steps, found " +
+                      std::to_string(steps.size()),
+                  "leave out what a student can do without");
+    return steps;
+}
+
+void read_lines(const Field& field, Drill& drill) {
+    for (const auto& row : rows) {
+        const auto line =
+            row.example.empty() ? field.at(row.key) : field.required(row.key, row.example);
+        if (auto text = line.text()) {
+            expect_short(line, *text, row.longest);
+            drill.*row.member = std::move(*text);
+        }
+    }
+}
+
+Drill read_drill(const Field& field) {
+    Drill drill;
+    drill.span = field.span();
+    field.only(known_keys());
+    drill.id = field.required("id", "id: H1").text().value_or("");
+    if (const auto family = field.required("family", "family: hold").one_of(families))
+        drill.family = families[*family];
+    if (const auto space = field.required("space", "space: no swing").one_of(spaces))
+        drill.space = static_cast<Space>(*space);
+    if (const auto minutes = field.at("minutes").whole(1, 60)) drill.minutes = *minutes;
+    read_lines(field, drill);
+    drill.steps =
+        read_steps(field.required("steps", "steps: [Take your hold., Look down.]"), most_steps);
+    drill.junior_steps = read_steps(field.at("junior steps"), most_junior_steps);
+    for (const auto& item : field.at("serves").items())
+        if (auto text = item.text()) drill.serves.push_back(std::move(*text));
+    return drill;
+}
+
+} // namespace
+
+std::vector<Drill> read_drills(const diag::Source& source, diag::Findings& findings) {
+    const yaml::Document document(source, findings);
+    std::vector<Drill> drills;
+    if (!document.readable()) return drills;
+    std::map<std::string, std::uint32_t> seen;
+    for (const auto& item : document.root().items()) {
+        auto drill = read_drill(item);
+        if (drill.id.empty()) continue;
+        if (const auto [at, fresh] = seen.try_emplace(drill.id, drill.span.line); !fresh) {
+            item.at("id").error("the drill '" + drill.id + "' is there twice",
+                                "it stands on line " + std::to_string(at->second) +
+                                    " too: give one of them another id");
+            continue;
+        }
+        drills.push_back(std::move(drill));
+    }
+    return drills;
+}
+
+std::vector<Drill> merged(std::vector<Drill> library, std::vector<Drill> own) {
+    for (auto& drill : own) {
+        const auto same = std::ranges::find(library, drill.id, &Drill::id);
+        if (same == library.end())
+            library.push_back(std::move(drill));
+        else
+            *same = std::move(drill);
+    }
+    return library;
+}
+
+const Drill* find(const std::vector<Drill>& all, std::string_view id) {
+    const auto found = std::ranges::find(all, id, &Drill::id);
+    return found == all.end() ? nullptr : &*found;
+}
+
+} // namespace drills

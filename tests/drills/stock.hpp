@@ -1,0 +1,50 @@
+// The drills and clubs of the checkout.
+#pragma once
+
+#include "drills/clubs.hpp"
+#include "drills/drill.hpp"
+
+#include <algorithm>
+#include <catch2/catch.hpp>
+#include <deque>
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+
+namespace stock {
+
+inline std::string read_file(const std::filesystem::path& path) {
+    std::ifstream in(path, std::ios::binary);
+    return {std::istreambuf_iterator<char>(in), {}};
+}
+
+inline std::vector<std::string> languages() {
+    std::vector<std::string> out;
+    for (const auto& item : std::filesystem::directory_iterator(SOURCE_DIR "/templates/drills"))
+        out.push_back(item.path().filename().string());
+    std::ranges::sort(out);
+    return out;
+}
+
+inline std::vector<drills::Drill> drills_of(const std::string& language) {
+    static std::deque<diag::Source> sources;
+    diag::Findings findings;
+    std::vector<drills::Drill> all;
+    std::vector<std::filesystem::path> files;
+    for (const auto& item :
+         std::filesystem::directory_iterator(SOURCE_DIR "/templates/drills/" + language))
+        files.push_back(item.path());
+    std::ranges::sort(files);
+    for (const auto& path : files) {
+        const auto& source = sources.emplace_back(path.filename().string(), read_file(path));
+        for (auto& drill : drills::read_drills(source, findings)) {
+            CHECK(drills::find(all, drill.id) == nullptr);
+            all.push_back(std::move(drill));
+        }
+    }
+    for (const auto& finding : findings.list())
+        FAIL_CHECK(diag::print(finding));
+    return all;
+}
+
+} // namespace stock
