@@ -1,0 +1,69 @@
+#include "hand/closing.hpp"
+
+#include <optional>
+
+namespace hand {
+namespace {
+
+constexpr double squash = 0.8;
+constexpr std::array<double, 3> limit{88, 108, 84}, start{-14, 2, 2};
+constexpr double free_knuckle = 76; ///< flexion of a knuckle whose phalanx meets nothing
+
+double clear_along(const Clearance& clear, Vec a, Vec b, double ra, double rb, double from) {
+    constexpr int samples = 12;
+    double best = 1e9;
+    for (int i = 0; i <= samples; ++i) {
+        const double t = from + (1 - from) * i / samples;
+        best = std::min(best, clear(lerp(a, b, t), mix(ra, rb, t)));
+    }
+    return best;
+}
+
+/// Free space when joint `j` is bent by `angle`. The middle joint also minds the still straight end
+/// phalanx: it would otherwise drive the finger's end through the handle.
+double free_space(const Ray& ray, const Curl& curl, const Clearance& clear,
+                  std::array<double, 3> angle, int j) {
+    constexpr std::array<double, 3> from{.35, .25, .45};
+    const PosedFinger f = bent(ray, curl, angle);
+    const auto at = [&](int k, double t0) {
+        return clear_along(clear, f.joint[k], f.joint[k + 1], ray.radius[k], ray.radius[k + 1], t0);
+    };
+    return j == 1 ? std::min(at(1, from[1]), at(2, .2)) : at(j, from[j]);
+}
+
+} // namespace
+
+PosedFinger bent(const Ray& ray, const Curl& curl, std::array<double, 3> angle) {
+    PosedFinger f{};
+    f.axis = curl.axis;
+    f.angle = angle;
+    f.joint[0] = curl.knuckle;
+    double sum = 0;
+    for (int j = 0; j < 3; ++j) {
+        sum += angle[j];
+        // The last capsule ends one radius short of the tip.
+        const double l = ray.phalanx[j] - (j == 2 ? ray.radius[3] : 0);
+        f.bone[j] = rotated(curl.out, curl.axis, -sum);
+        f.joint[j + 1] = f.joint[j] + f.bone[j] * l;
+    }
+    return f;
+}
+
+std::array<double, 3> close_finger(const Ray& ray, const Curl& curl, const Clearance& clear) {
+    std::array<double, 3> angle{start};
+    for (int j = 0; j < 3; ++j) {
+        std::optional<double> before, found;
+        for (double t = start[j]; t <= limit[j] && !found; t += 1) {
+            angle[j] = t;
+            const double c = free_space(ray, curl, clear, angle, j);
+            if (c < -squash) {
+                found = before ? t - 1 + (*before + squash) / (*before - c) : t;
+            }
+            before = c;
+        }
+        angle[j] = found ? *found : j == 0 ? free_knuckle : limit[j];
+    }
+    return angle;
+}
+
+} // namespace hand

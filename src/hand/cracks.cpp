@@ -1,0 +1,115 @@
+#include "hand/cracks.hpp"
+
+#include "hand/chains.hpp"
+#include "hand/crack_test.hpp"
+
+#include <numeric>
+
+namespace hand {
+namespace {
+
+constexpr double stub = 3.0, speck = 14.0; ///< dead ends and loose bits shorter than this vanish, mm
+constexpr int votes_needed = 4;            ///< strong cracks that keep a connected set of weak ones
+
+class Finder {
+  public:
+    Finder(const Depth& d, const Regions& regions, const Grid<std::uint8_t>& faded)
+        : d_(d), g_(regions), faded_(faded) {
+        c_.across = c_.down = {d.id.width + 1, d.id.height + 1, 0};
+    }
+
+    Cracks run() {
+        for (int r = 0; r < d_.id.height; ++r) {
+            for (int c = 0; c < d_.id.width; ++c) {
+                if (c + 1 < d_.id.width) c_.down(r, c + 1) = judge(r, c, r, c + 1);
+                if (r + 1 < d_.id.height) c_.across(r + 1, c) = judge(r, c, r + 1, c);
+            }
+        }
+        drop_weak();
+        for (int round = 0; round < 3 && drop_short(); ++round) {}
+        return std::move(c_);
+    }
+
+  private:
+    std::uint8_t judge(int r, int c, int r2, int c2) const {
+        Border b = border(d_, g_.part, r, c, r2, c2);
+        if (g_.sliver(r, c) || g_.sliver(r2, c2)) {
+            // A merged sliver keeps only the line towards another region.
+            const bool other = g_.label(r, c) != g_.label(r2, c2);
+            b = {b.outline && other, false, false, other ? 9.f : 0.f};
+        }
+        if (!b.any()) return 0;
+        const bool dead = faded_(r, c) || g_.part(r, c) == Part::paper;
+        const bool dead2 = faded_(r2, c2) || g_.part(r2, c2) == Part::paper;
+        if (dead && dead2) return 0;
+        const bool sure = b.outline || b.crease || b.jump > certain_jump;
+        return std::uint8_t(Cracks::present | (sure ? Cracks::strong : 0) |
+                            (b.outline ? Cracks::outline : 0));
+    }
+
+    int root(int n) {
+        while (parent_[n] != n) n = parent_[n] = parent_[parent_[n]];
+        return n;
+    }
+
+    template <class F>
+    void each_crack(F&& f) {
+        Corners corners(c_);
+        for (int n = 0; n < corners.count(); ++n) {
+            for (int d = 0; d < 2; ++d) {
+                std::uint8_t* k = corners.crack(n, d);
+                if (k && *k) f(n, corners.step(n, d), *k);
+            }
+        }
+    }
+
+    void drop_weak() {
+        parent_.resize(c_.across.size());
+        std::iota(parent_.begin(), parent_.end(), 0);
+        each_crack([&](int a, int b, std::uint8_t&) { parent_[root(a)] = root(b); });
+        std::vector<int> votes(parent_.size(), 0);
+        each_crack([&](int a, int, std::uint8_t& k) { votes[root(a)] += (k & Cracks::strong) != 0; });
+        each_crack([&](int a, int, std::uint8_t& k) {
+            if (votes[root(a)] < votes_needed) k = 0;
+        });
+    }
+
+    bool drop_short() {
+        Corners corners(c_);
+        std::vector<const Run*> gone;
+        const std::vector<Run> all = runs(c_);
+        for (const Run& run : all) {
+            const bool ring = run.front() == run.back();
+            const int loose = (corners.degree(run.front()) == 1) + (corners.degree(run.back()) == 1);
+            const double l = double(run.size()) * d_.pixel;
+            if (ring ? run.size() <= 6 : loose && l < (loose == 1 ? stub : speck)) gone.push_back(&run);
+        }
+        for (const Run* run : gone) erase(corners, *run);
+        return !gone.empty();
+    }
+
+    static void erase(const Corners& corners, const Run& run) {
+        for (std::size_t i = 0; i + 1 < run.size(); ++i) {
+            for (int d = 0; d < 4; ++d) {
+                if (std::uint8_t* k = corners.crack(run[i], d);
+                    k && *k && corners.step(run[i], d) == run[i + 1]) {
+                    *k = 0;
+                }
+            }
+        }
+    }
+
+    const Depth& d_;
+    const Regions& g_;
+    const Grid<std::uint8_t>& faded_;
+    Cracks c_;
+    std::vector<int> parent_;
+};
+
+} // namespace
+
+Cracks cracks(const Depth& depth, const Regions& regions, const Grid<std::uint8_t>& faded) {
+    return Finder(depth, regions, faded).run();
+}
+
+} // namespace hand

@@ -1,0 +1,26 @@
+// Small image operations on masks.
+#pragma once
+
+#include "hand/trace.hpp"
+
+#include <cstdint>
+
+namespace hand {
+
+/// Grown by `n` pixels (octagon).
+Grid<std::uint8_t> dilated(const Grid<std::uint8_t>& mask, int n);
+Grid<std::uint8_t> eroded(const Grid<std::uint8_t>& mask, int n);
+
+/// Gaussian mean over the masked pixels only (three box passes), row by row and column by column.
+Grid<float> mean_within(const Grid<float>& value, const Grid<std::uint8_t>& mask, double sigma);
+
+template <class F>
+Grid<float> blurred(const Depth& d, const Grid<std::uint8_t>& mask, F&& value, double sigma) {
+    Grid<float> v(d.id.width, d.id.height, 0);
+    for (std::size_t i = 0; i < v.size(); ++i) {
+        if (mask.cell[i]) v.cell[i] = float(value(i));
+    }
+    return mean_within(v, mask, sigma);
+}
+
+} // namespace hand

@@ -1,0 +1,181 @@
+#include "hand/plate.hpp"
+
+#include "hand/mask.hpp"
+
+namespace hand {
+namespace {
+
+Window window_of(const Shot& s) {
+    return {s.centre.x - s.half_width, s.centre.y + s.half_height, 2 * s.half_width,
+            2 * s.half_height};
+}
+
+/// How far the break of a rod swings off its mean, across the rod from -1 to 1.
+double break_wave(double v) { return 2.6 * std::sin(v * std::numbers::pi); }
+
+} // namespace
+
+Plate::Plate(const Shot& shot)
+    : shot_(shot), field_(shot.hands, shot.camera), depth_(trace(field_, window_of(shot), shot.pixel)),
+      regions_(regions(depth_)) {
+    picture_.width = 2 * shot.half_width;
+    picture_.height = 2 * shot.half_height;
+    find_edges();
+    find_faded();
+}
+
+Dot Plate::handle_direction() const {
+    const Rod& r = *field_.scene().rod;
+    return {r.dx, -r.dy};
+}
+
+Dot Plate::handle_point(double station) const {
+    const Rod& r = *field_.scene().rod;
+    return page(Vec{r.ox, r.oy, r.oz} + Vec{r.dx, r.dy, r.dz} * station);
+}
+
+void Plate::find_edges() {
+    const Dot d = handle_direction();
+    const double l = length(d);
+    if (l < .3) return;
+    const Rod& r = *field_.scene().rod;
+    edges_ = {true, handle_point(0), unit_vector(d), r.radius, r.taper, r.length, l};
+}
+
+void Plate::find_faded() {
+    faded_ = {depth_.id.width, depth_.id.height, 0};
+    const Scene scene = field_.scene();
+    const Rod& rod = *scene.rod;
+    struct Arm {
+        Vec at, along;
+    };
+    std::vector<Arm> arm;
+    for (const Limbs* l : shot_.hands) {
+        arm.push_back({shot_.camera * l->to_grip(l->wrist), shot_.camera * l->direction(l->arm)});
+    }
+    for (int r = 0; r < depth_.id.height; ++r) {
+        for (int c = 0; c < depth_.id.width; ++c) {
+            const int id = depth_.id(r, c);
+            if (id < 0) continue;
+            const Vec p = depth_.point(r, c);
+            if (id == rod_surface) {
+                const Vec w = p - Vec{rod.ox, rod.oy, rod.oz}, d{rod.dx, rod.dy, rod.dz};
+                const double s = dot(w, d);
+                double v = 0;
+                if (edges_.known) {
+                    const Dot q{w.x, -w.y};
+                    v = (q.y * edges_.along.x - q.x * edges_.along.y) /
+                        (rod.radius - rod.taper * shot_.handle_end);
+                }
+                faded_(r, c) = s > shot_.handle_end + break_wave(std::clamp(v, -1.0, 1.0));
+            } else if (id % second_hand == palm_side) {
+                const Arm& a = arm[id >= second_hand];
+                faded_(r, c) = dot(p - a.at, a.along) > shot_.arm_end;
+            }
+        }
+    }
+}
+
+template <class F>
+Grid<std::uint8_t> Plate::where(F&& f) const {
+    Grid<std::uint8_t> m(depth_.id.width, depth_.id.height, 0);
+    for (std::size_t i = 0; i < m.size(); ++i) m.cell[i] = f(i);
+    return m;
+}
+
+void Plate::area(const Grid<std::uint8_t>& mask, Tone tone, double sigma, double least) {
+    Grid<std::uint8_t> seen = mask;
+    for (std::size_t i = 0; i < seen.size(); ++i) seen.cell[i] &= !faded_.cell[i];
+    Area a{loops(seen, depth_, regions_.part, edges_, least, sigma), tone};
+    if (!a.loops.empty()) add(std::move(a));
+}
+
+void Plate::add_areas() {
+    const auto& part = regions_.part.cell;
+    const auto flesh = where([&](std::size_t i) { return is_hand(part[i]); });
+    const auto rod = where([&](std::size_t i) { return part[i] == Part::handle; });
+    // Smoothing must not open white cracks between handle and hand: the handle's tint runs a little
+    // under the hand.
+    const auto near = dilated(rod, int(std::lround(1.2 / depth_.pixel)));
+    area(where([&](std::size_t i) { return rod.cell[i] || (near.cell[i] && flesh.cell[i]); }),
+         Tone::handle, 1.15, 4);
+    const auto light = [&](std::size_t i) {
+        return -.5 * depth_.nx.cell[i] + .58 * depth_.ny.cell[i] + .64 * depth_.nz.cell[i];
+    };
+    const auto cast = cast_shadow();
+    area(tidy(where([&](std::size_t i) { return rod.cell[i] && (light(i) < .22 || cast.cell[i]); }),
+              rod),
+         Tone::handle_shade, 1.15, 8);
+    area(tidy(where([&](std::size_t i) { return rod.cell[i] && light(i) > .955 && !cast.cell[i]; }),
+              rod),
+         Tone::handle_light, 1.15, 8);
+    for (const Part hand : {Part::first, Part::second}) {
+        const bool glove = hand == Part::first && shot_.glove;
+        area(where([&](std::size_t i) { return part[i] == hand; }), glove ? Tone::glove : Tone::skin,
+             1.15, 4);
+    }
+    if (!shot_.shade) return;
+    const auto soft = blurred(depth_, flesh, light, 1.2 / depth_.pixel);
+    area(tidy(where([&](std::size_t i) {
+                  return flesh.cell[i] && (soft.cell[i] < float(shot_.dark) || cast.cell[i]);
+              }), flesh),
+         Tone::shade, 1.5, 25);
+}
+
+Grid<std::uint8_t> Plate::tidy(const Grid<std::uint8_t>& mask,
+                               const Grid<std::uint8_t>& within) const {
+    const int n = int(std::lround(.7 / depth_.pixel));
+    auto m = dilated(eroded(eroded(dilated(mask, n), n), n), n);
+    for (std::size_t i = 0; i < m.size(); ++i) m.cell[i] &= within.cell[i];
+    return m;
+}
+
+/// Walks over the depth picture towards the light.
+Grid<std::uint8_t> Plate::cast_shadow() const {
+    Grid<std::uint8_t> out(depth_.id.width, depth_.id.height, 0);
+    constexpr double sideways = -.5 / .64 * .9, upwards = -.58 / .64 * .9;
+    const double px = depth_.pixel;
+    for (int k = 3; k < int(shot_.cast / px); k += 2) {
+        const int dc = int(std::lround(sideways * k)), dr = int(std::lround(upwards * k));
+        const float rise = float(k * .9 * px + .9);
+        for (int r = std::max(0, -dr); r < out.height; ++r) {
+            for (int c = std::max(0, -dc); c < out.width; ++c) {
+                if (depth_.id(r, c) >= 0 && depth_.z(r + dr, c + dc) - depth_.z(r, c) > rise) {
+                    out(r, c) = 1;
+                }
+            }
+        }
+    }
+    return out;
+}
+
+void Plate::add_lines() {
+    Cracks found = cracks(depth_, regions_, faded_);
+    for (const Stroke& s : strokes(found, depth_, regions_.part, edges_)) {
+        if (s.line.size() < 4) continue;
+        const Pen pen = s.handle_edge ? Pen::handle : s.outline ? Pen::outline : Pen::inner;
+        Outline path = fitted(s.line, .14, s.closed);
+        if (path.pieces.empty()) continue;
+        add(Line{std::move(path), pen, s.free_start, s.free_end});
+    }
+    // The handle's break.
+    if (!edges_.known || shot_.handle_end > 900) return;
+    Polyline wave;
+    const double r = edges_.radius - edges_.taper * shot_.handle_end;
+    const Dot normal{-edges_.along.y, edges_.along.x};
+    for (int i = -12; i <= 12; ++i) {
+        wave.push_back(handle_point(shot_.handle_end) + normal * (r * i / 12.0) +
+                       edges_.along * break_wave(i / 12.0));
+    }
+    add(Line{fitted(wave, .1, false), Pen::handle, false, false});
+}
+
+bool Plate::in_sight(Vec p, double slack) const {
+    const int c = int(std::floor((p.x - depth_.window.left) / depth_.pixel));
+    const int r = int(std::floor((depth_.window.top - p.y) / depth_.pixel));
+    if (!depth_.id.inside(r, c)) return false;
+    const int id = depth_.id(r, c);
+    return id >= 0 && id != rod_surface && !faded_(r, c) && p.z > depth_.z(r, c) - slack;
+}
+
+} // namespace hand

@@ -1,0 +1,46 @@
+// A solved wish: the parameters, and each hand the views need.
+#pragma once
+
+#include "hand/reading.hpp"
+
+#include <optional>
+
+namespace hand {
+
+class Pose {
+  public:
+    explicit Pose(const Wish& wish);
+
+    const Wish& wish() const { return wish_; }
+    const Hold& hold() const { return hold_; }      ///< of the closed lead hand
+    const Limbs& lead() const { return lead_; }
+    bool has_contradiction() const { return !contradiction_.empty(); }
+    const std::string& contradiction() const { return contradiction_; }
+    const Balance& balance() const { return balance_; }
+    const Limbs& one_finger() const { return one_finger_; }
+    Vec down() const { return down_; } ///< of the one-finger check, hand frame
+
+    Limbs open_palm() const;
+    Limbs fingers_first() const;
+    Limbs with_thumb(double reach) const;
+    /// The hand further down the handle, clear of the lead hand.
+    Limbs trail() const;
+
+  private:
+    void find_contradiction();
+
+    Wish wish_;
+    Anatomy body_;
+    Hold hold_;
+    Limbs lead_, one_finger_;
+    Vec down_;
+    Balance balance_;
+    std::string contradiction_;
+};
+
+/// Turn at which that many knuckles show (halves: the next one just shows), 0 to 4.
+double turn_for_knuckles(const Anatomy& body, Hold hold, double knuckles);
+/// Turn at which the V points there.
+double turn_for_v(const Anatomy& body, Hold hold, double degrees);
+
+} // namespace hand

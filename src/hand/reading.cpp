@@ -1,0 +1,158 @@
+#include "hand/reading.hpp"
+
+namespace hand {
+namespace {
+
+constexpr double eye_elevation = 72, cap_opening = 42, facing = .12;
+constexpr int cap_points = 160;
+
+/// Dorsal direction of a metacarpal head, leaned to its own side (transverse arch).
+Vec cap_axis(const Limbs& l, int f) {
+    const Vec m = unit_vector(l.knuckle[f] - l.body.ray[f].base);
+    return unit_vector(rotated(square_to(ez, m), m, l.body.ray[f].cap_tilt * l.hold.closure));
+}
+
+/// Nothing of the hand between a point and the eye.
+bool free_way(const Scene& scene, Vec p) {
+    double z = p.z + .8;
+    for (int i = 0; i < 34; ++i) {
+        const double d = scene.distance(float(p.x), float(p.y), float(z));
+        if (d < -.3) return false;
+        if (d > 60) return true;
+        z += std::max(std::abs(d), .8) * .95;
+    }
+    return true;
+}
+
+/// Out of the flesh along a direction.
+Vec to_skin(const Field& field, Vec p, Vec direction) {
+    for (int i = 0; i < 5; ++i) p = p + direction * (1.1 * std::max(.25 - field.distance(p), 0.0));
+    return p;
+}
+
+Field alone(const Limbs& limbs, const Camera& camera, Field::Parts parts) {
+    const Limbs* one[] = {&limbs};
+    return {one, camera, parts};
+}
+
+} // namespace
+
+Vec players_eye() {
+    const double a = in_radians(eye_elevation);
+    return {-std::cos(a), 0, std::sin(a)};
+}
+
+Camera players_camera() { return Camera::looking(players_eye(), ex); }
+
+KnuckleView knuckle_view(const Limbs& l, const Field& seen, int f) {
+    const Ray& ray = l.body.ray[f];
+    const Camera& cam = seen.camera();
+    const Vec axis = cap_axis(l, f), centre = l.knuckle[f] + Vec{0, 0, ray.cap_lift};
+    const Vec e1 = unit_vector(cross(axis, {1, .1, 0})), e2 = cross(axis, e1);
+    const double floor = std::cos(in_radians(cap_opening)), golden = std::numbers::pi * (1 + std::sqrt(5.0));
+    int count = 0;
+    Vec sum;
+    for (int k = 0; k < cap_points; ++k) {
+        const double c = 1 - (1 - floor) * (k + .5) / cap_points, s = std::sqrt(1 - c * c);
+        const double phi = golden * (k + .5);
+        const Vec d = axis * c + (e1 * std::cos(phi) + e2 * std::sin(phi)) * s;
+        const Vec on_page = cam * l.direction(d);
+        if (on_page.z <= facing) continue;
+        const Vec p = to_skin(seen, cam * l.to_grip(centre + d * ray.cap), on_page);
+        if (!free_way(seen.scene(), p)) continue;
+        ++count;
+        sum = sum + d;
+    }
+    return {double(count) / cap_points, count ? centre + sum * (ray.cap / count) : centre};
+}
+
+std::array<KnuckleView, fingers> knuckle_views(const Limbs& l) {
+    const Field seen = alone(l, players_camera(), Field::Parts::flesh);
+    std::array<KnuckleView, fingers> out;
+    for (int f = 0; f < fingers; ++f) out[f] = knuckle_view(l, seen, f);
+    return out;
+}
+
+int knuckle_count(const std::array<KnuckleView, fingers>& views) {
+    int n = 0;
+    for (const KnuckleView& v : views) n += v.share >= knuckle_share;
+    return n;
+}
+
+Crease v_crease(const Limbs& l) {
+    const auto& i = l.finger[index_finger].joint;
+    return {lerp(lerp(l.thumb[1], l.thumb[2], .55), lerp(i[0], i[1], .25), .5),
+            lerp(l.thumb[0], l.body.ray[index_finger].base, .5)};
+}
+
+double v_degrees(const Limbs& l) {
+    const Crease v = v_crease(l);
+    const Camera cam = players_camera();
+    const Vec d = cam * l.direction(v.end - v.fork), butt = cam * -ex;
+    return in_degrees(std::atan2(d.x, -d.y) - std::atan2(butt.x, -butt.y));
+}
+
+// Directions on our picture that read as each point: a convention, set so that one knuckle goes with the
+// chin, two with the trail eye, three with the trail shoulder and four with outside of it.
+namespace {
+constexpr std::array<double, 4> v_limits{-16, -5, 7, 20};
+}
+
+unit::VPoint v_point(double degrees) {
+    int n = 0;
+    for (const double limit : v_limits) n += degrees >= limit;
+    return static_cast<unit::VPoint>(n);
+}
+
+double v_middle(unit::VPoint point) {
+    constexpr std::array<double, 5> middle{-20, -10, 1, 13, 26};
+    return middle[std::size_t(point)];
+}
+
+Vec flank(const Limbs& l, double station, double degrees) {
+    const double a = in_radians(degrees), r = l.handle.radius_at(station);
+    return l.handle.butt + l.handle.along * station +
+           (l.grip.b * std::cos(a) + l.grip.c * std::sin(a)) * r;
+}
+
+ButtContact butt_contact(const Limbs& l) {
+    constexpr double touch = 1.3;
+    constexpr int step = 3;
+    const Camera straight{{ex, ey, ez}};
+    const Field hand = alone(l, straight, Field::Parts::flesh), pad = alone(l, straight, Field::Parts::deep);
+    const double little = l.handle.station(l.knuckle[little_finger]);
+    ButtContact out{1e9, 0, 0};
+    int held = 0;
+    for (int a = 0; a < 360; a += step) {
+        const auto at = [&](double s) { return l.to_grip(flank(l, s, a)); };
+        bool touched = false;
+        for (double s = little - 16; s < little + 7 && !touched; s += 2) {
+            touched = hand.distance(at(s)) < touch;
+        }
+        held += touched;
+        const double gap = pad.distance(at(little - 12));
+        if (gap < out.gap) out = {gap, double(a), 0};
+    }
+    out.gap = std::max(out.gap, 0.0);
+    out.share = double(held) * step / 360;
+    return out;
+}
+
+Contact phalanx_contact(const Limbs& l, int f) {
+    constexpr std::array<const char*, fingers> names{"index", "middle", "ring", "little"};
+    const auto& joint = l.finger[f].joint;
+    const auto& r = l.body.ray[f].radius;
+    const auto clear = [&](int j) {
+        return clear_of(l.handle, joint[j], joint[j + 1], r[j], r[j + 1], 0, 41);
+    };
+    return {names[f], clear(0), clear(1), clear(2)};
+}
+
+double lay_degrees(const Limbs& l) {
+    Vec sum;
+    for (const PosedFinger& f : l.finger) sum = sum + Vec{f.bone[0].x, f.bone[0].y, 0};
+    const Vec d = unit_vector(sum), u = unit_vector({l.handle.along.x, l.handle.along.y, 0});
+    return in_degrees(std::acos(std::min(1.0, std::abs(dot(d, u)))));
+}
+
+} // namespace hand

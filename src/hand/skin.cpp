@@ -1,0 +1,230 @@
+#include "hand/skin.hpp"
+
+#include "hand/reading.hpp"
+
+#include <tuple>
+
+namespace hand {
+namespace {
+
+using Path = std::vector<Vec>;
+
+class Inker {
+  public:
+    Inker(Plate& plate, const Limbs& limbs) : p_(plate), l_(limbs), cam_(plate.field().camera()) {}
+
+    struct Style {
+        double least = 2.2;    ///< shorter visible runs are dropped, millimetres
+        double facing = .12;   ///< normal towards the eye at least
+        bool taper_start = true, taper_end = true;
+        Pen pen = Pen::detail;
+    };
+
+    /// Newton steps onto the skin, then what is in sight.
+    void on_skin(const Path& path, const Style& style) {
+        const Scene scene = p_.field().scene();
+        std::vector<Vec> points;
+        std::vector<bool> seen;
+        for (const Vec& q : path) {
+            Vec at = cam_ * l_.to_grip(q), n;
+            for (int i = 0; i < 5; ++i) {
+                n = skin_normal(scene, at);
+                at = at - n * skin_distance(scene, at);
+            }
+            points.push_back(at);
+            seen.push_back(n.z > style.facing && p_.in_sight(at, 1.4));
+        }
+        draw(points, seen, style);
+    }
+
+    /// Dropped on the palm along the hand's own normal.
+    void on_palm(const Polyline& xy, const Style& style) {
+        const Scene scene = p_.field().scene();
+        const Vec d = cam_ * l_.direction(ez);
+        std::vector<Vec> points;
+        std::vector<bool> seen;
+        for (const Dot q : xy) {
+            Vec at = cam_ * l_.to_grip(l_.body.at(q.x, q.y, -48));
+            for (int i = 0; i < 30; ++i) at = at + d * (.9 * skin_distance(scene, at));
+            points.push_back(at);
+            seen.push_back(p_.in_sight(at, 2.0));
+        }
+        draw(points, seen, style);
+    }
+
+  private:
+    static double skin_distance(const Scene& s, Vec p) {
+        return Scene{s.solids, nullptr}.distance(float(p.x), float(p.y), float(p.z));
+    }
+    static Vec skin_normal(const Scene& s, Vec p) { return Scene{s.solids, nullptr}.normal(p); }
+
+    void draw(const std::vector<Vec>& points, const std::vector<bool>& seen, const Style& style) {
+        Polyline run;
+        bool cut_start = false;
+        for (std::size_t i = 0; i <= points.size(); ++i) {
+            if (i < points.size() && seen[i]) {
+                if (run.empty()) cut_start = i > 0;
+                run.push_back(p_.page(points[i]));
+                continue;
+            }
+            if (run.size() > 3) finish(run, style, cut_start, i < points.size());
+            run.clear();
+        }
+    }
+
+    void finish(const Polyline& run, const Style& style, bool cut_start, bool cut_end) {
+        if (arc_length(run).back() < style.least) return;
+        const Polyline line = smoothed(resampled(run, .35), false, 4);
+        p_.add(Line{fitted(line, .12, false), style.pen, style.taper_start || cut_start,
+                    style.taper_end || cut_end});
+    }
+
+    Plate& p_;
+    const Limbs& l_;
+    const Camera& cam_;
+};
+
+Vec joint_normal(const PosedFinger& f, int j, Vec& along) {
+    along = unit_vector(f.bone[j - 1] + f.bone[j]);
+    return unit_vector(cross(f.axis, along));
+}
+
+/// Two short arcs over the back of a joint.
+void wrinkles(Inker& ink, const PosedFinger& f, const Ray& ray, int j) {
+    Vec along;
+    const Vec back = joint_normal(f, j, along);
+    const double half = j == 1 ? .60 : .5, gap = j == 1 ? 2.4 : 1.9, r = ray.radius[j];
+    for (const double o : {-gap / 2, gap / 2}) {
+        Path path;
+        for (int i = -6; i <= 6; ++i) {
+            const double a = half * i / 6;
+            path.push_back(f.joint[j] + back * (r * std::cos(a)) + f.axis * (r * std::sin(a)) +
+                           along * (o * (1 + .25 * std::cos(3 * a))));
+        }
+        ink.on_skin(path, {});
+    }
+}
+
+/// A rounded U on the back of an end phalanx, open at the tip.
+Path nail(Vec a, Vec b, Vec axis, double r, double width, double long_part) {
+    const Vec d = unit_vector(b - a), back = unit_vector(cross(axis, d));
+    const double whole = length(b - a) + r, size = whole * long_part, w = r * width;
+    const double base = whole - 1.0 - size;
+    Path path;
+    for (int i = -16; i <= 16; ++i) {
+        const double u = i / 16.0, k = std::abs(u);
+        double x = w, y = whole - 1.0 - (1 - k) / .5 * size * .70;
+        if (k < .5) {
+            x = w * std::sin(k * std::numbers::pi);
+            y = base + size * .30 * (1 - std::cos(k * std::numbers::pi));
+        }
+        path.push_back(a + d * y + axis * std::copysign(x, u) +
+                       back * std::sqrt(std::max(r * r * 1.1 - x * x, 0.0)));
+    }
+    return path;
+}
+
+void finger_lines(Inker& ink, const Limbs& l, int i, const SkinLines& which) {
+    const PosedFinger& f = l.finger[i];
+    const Ray& ray = l.body.ray[i];
+    if (which.wrinkles) {
+        for (const int j : {1, 2}) wrinkles(ink, f, ray, j);
+    }
+    if (which.nails) {
+        ink.on_skin(nail(f.joint[2], f.joint[3], f.axis, ray.radius[3], .76, .46),
+                    {2.2, .10, false, false, Pen::detail});
+    }
+    if (!which.palm) return;
+    for (const auto& [j, from, offsets] :
+         {std::tuple{0, .44, 1}, std::tuple{1, 0.0, 2}, std::tuple{2, 0.0, 1}}) {
+        for (int k = 0; k < offsets; ++k) {
+            const double o = offsets == 2 ? (k ? 1.3 : -1.3) : 0;
+            const Vec d = f.bone[j], front = unit_vector(cross(d, f.axis));
+            const Vec c = f.joint[j] + d * (from * ray.phalanx[0]);
+            Path path;
+            for (int n = -7; n <= 7; ++n) {
+                const double a = .85 * n / 7, r = ray.radius[j];
+                path.push_back(c + d * (o - .6 * std::cos(a * 1.5)) + f.axis * (r * std::sin(a)) +
+                               front * (r * std::cos(a)));
+            }
+            ink.on_skin(path, {});
+        }
+    }
+}
+
+void thumb_lines(Inker& ink, const Limbs& l, const SkinLines& which) {
+    const auto& t = l.thumb;
+    const Vec d = unit_vector(t[3] - t[2]), along = unit_vector(d + unit_vector(t[2] - t[1]));
+    const Vec back = square_to(l.thumb_up, along), axis = unit_vector(cross(along, back));
+    if (which.wrinkles) {
+        for (const double o : {-1.7, 1.1}) {
+            Path path;
+            for (int i = -6; i <= 6; ++i) {
+                const double a = .62 * i / 6;
+                path.push_back(t[2] + back * (10 * std::cos(a)) + axis * (10 * std::sin(a)) +
+                               along * (o * (1 + .2 * std::cos(3 * a))));
+            }
+            ink.on_skin(path, {});
+        }
+    }
+    if (which.nails) {
+        ink.on_skin(nail(t[2], t[3], unit_vector(cross(d, l.thumb_up)), l.body.thumb_radius[3], .76,
+                         .48),
+                    {2.2, .10, false, false, Pen::detail});
+    }
+}
+
+/// Tendons run from the knuckles towards the wrist, valleys between the knuckles.
+void back_lines(Inker& ink, const Limbs& l) {
+    for (int f = 0; f + 1 < fingers; ++f) {
+        const Vec m = lerp(l.knuckle[f], l.knuckle[f + 1], .5);
+        Path path;
+        for (int i = 0; i <= 14; ++i) path.push_back(m + l.body.at(0, 4 - 17.0 * i / 14, 9));
+        ink.on_skin(path, {6, .3, true, true, Pen::detail});
+    }
+    struct Tendon {
+        int finger;
+        double from, to; ///< shares of the metacarpal from its head
+    };
+    for (const Tendon& t : {Tendon{index_finger, .20, .52}, Tendon{middle_finger, .18, .58},
+                            Tendon{ring_finger, .20, .46}}) {
+        const Ray& ray = l.body.ray[t.finger];
+        Path path;
+        for (int i = 0; i <= 20; ++i) {
+            const double s = mix(t.from, t.to, i / 20.0);
+            path.push_back(lerp(l.knuckle[t.finger], ray.base, s) + l.body.at(1.5, 0, 16));
+        }
+        ink.on_skin(path, {7, .25, true, true, Pen::detail});
+    }
+}
+
+void crease_line(Inker& ink, const Limbs& l) {
+    const Crease v = v_crease(l);
+    Path path;
+    for (int i = 0; i < 30; ++i) {
+        path.push_back(lerp(v.fork, v.end, mix(-.25, .46, i / 29.0)) + l.body.at(0, 0, 6));
+    }
+    ink.on_skin(path, {7, .3, false, true, Pen::inner});
+}
+
+void palm_lines(Inker& ink) {
+    const Polyline life{{34, 72}, {24, 67}, {13, 58}, {6, 44}, {4, 30}, {7, 15}};
+    const Polyline heart{{-36, 62}, {-24, 66}, {-8, 73}, {6, 82}, {13, 93}};
+    const Polyline head{{33, 74}, {20, 69}, {4, 61}, {-12, 52}, {-24, 44}};
+    for (const Polyline& p : {life, heart, head}) {
+        ink.on_palm(smoothed(resampled(p, 1.2), false, 5), {});
+    }
+}
+
+} // namespace
+
+void add_skin_lines(Plate& plate, const Limbs& limbs, const SkinLines& which) {
+    Inker ink(plate, limbs);
+    for (int f = 0; f < fingers; ++f) finger_lines(ink, limbs, f, which);
+    thumb_lines(ink, limbs, which);
+    if (which.back) back_lines(ink, limbs);
+    if (which.crease) crease_line(ink, limbs);
+    if (which.palm) palm_lines(ink);
+}
+
+} // namespace hand

@@ -1,0 +1,17 @@
+// Authored lines laid on the skin: nails, wrinkles, tendons, creases.
+#pragma once
+
+#include "hand/plate.hpp"
+
+namespace hand {
+
+struct SkinLines {
+    bool nails = true, wrinkles = true, back = true, crease = false, palm = false;
+};
+
+void add_skin_lines(Plate& plate, const Limbs& limbs, const SkinLines& which);
+
+/// Cuff, seam and closure of a glove on the lead hand.
+void add_glove_lines(Plate& plate, const Limbs& limbs);
+
+} // namespace hand

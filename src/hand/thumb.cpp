@@ -1,0 +1,44 @@
+#include "hand/solve.hpp"
+
+namespace hand {
+namespace {
+
+/// Bones of a thumb that does not hold: sideways and lengthwise parts, heights from the hold.
+void stretch(Limbs& l, double end) {
+    const Vec up = l.hold.free_thumb;
+    const std::array<Vec, 3> closed{Vec{.72, .62, up.x}, {.52, .84, up.y}, {.42, .9, up.z}};
+    const std::array<Vec, 3> flat{Vec{.80, .50, -.10}, {.70, .70, .02}, {.62, .78, .10}};
+    const auto& way = l.hold.open ? flat : closed;
+    const std::array<double, 3> bone{l.body.thumb[0], l.body.thumb[1], end};
+    l.thumb[0] = l.body.saddle;
+    for (int j = 0; j < 3; ++j) l.thumb[j + 1] = l.thumb[j] + unit_vector(way[j]) * bone[j];
+}
+
+} // namespace
+
+/// Pad on the handle at a clock position, end phalanx slightly raised, two bones back to the saddle.
+void place_thumb(Limbs& l) {
+    const Vec u = l.grip.a, t = l.grip.b, n = l.grip.c, saddle = l.body.saddle;
+    // A stronger hand takes its thumb a little further round.
+    const double clock = l.hold.clock + std::max(l.hold.turn, 0.0) / 60;
+    const double a = in_radians((clock - 12) * 30), tip_radius = l.body.thumb_radius[3];
+    l.thumb_up = n * std::cos(a) - t * std::sin(a);
+    const double end = l.body.thumb[2] - tip_radius;
+    if (l.hold.thumb_free) return stretch(l, end);
+    const double s = l.handle.station(l.knuckle[index_finger]) +
+                     mix(22, 52, l.hold.reach) * l.body.along;
+    Vec tip = l.handle.butt + u * s + l.thumb_up * (l.handle.radius_at(s) + tip_radius - .8);
+    Vec joint = tip + unit_vector(lerp(-u, unit_vector(saddle - tip), .42)) * end;
+    const double l0 = l.body.thumb[0], l1 = l.body.thumb[1];
+    for (int i = 0; i < 200 && length(joint - saddle) > l0 + l1 - 0.5; ++i) {
+        tip = tip - u; // out of reach: the thumb slides back
+        joint = joint - u;
+    }
+    const Vec e = unit_vector(joint - saddle);
+    const double d = length(joint - saddle), x = (d * d + l0 * l0 - l1 * l1) / (2 * d);
+    const Vec pole = square_to({.75, -.1, .55}, e); // its middle joint bulges outwards and up
+    l.thumb = {saddle, saddle + e * x + pole * std::sqrt(std::max(l0 * l0 - x * x, 0.0)), joint,
+               tip};
+}
+
+} // namespace hand

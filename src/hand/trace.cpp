@@ -1,0 +1,208 @@
+#include "hand/trace.hpp"
+
+#include <array>
+#include <cstdint>
+
+namespace hand {
+namespace {
+
+constexpr int block = 4;         ///< pixels between the rays of the first pass
+constexpr int tile = 6 * block;  ///< pixels over which the solids are culled once
+constexpr float touch = 0.02f, careful = 0.92f; ///< the distance is not exact: stay short of it
+constexpr float grazing = 0.3f;  ///< a ray that ran out of steps this close has hit
+
+struct Tile {
+    std::vector<Solid> solids;
+    bool rod = false;
+    float nearest = behind, farthest = 1000;
+};
+
+/// Distance in the picture plane between a point and a solid's axis.
+float plane_distance(const Solid& s, float x, float y) {
+    const float px = x - s.ax, py = y - s.ay, l = s.bx * s.bx + s.by * s.by;
+    const float t = l > 1e-6f ? std::clamp((px * s.bx + py * s.by) / l, 0.f, 1.f) : 0.f;
+    return std::hypot(px - t * s.bx, py - t * s.by);
+}
+
+class Tracer {
+  public:
+    Tracer(const Field& field, const Window& window, double pixel) : scene_(field.scene()) {
+        const auto whole = [&](double mm) {
+            return int(std::ceil(mm / pixel / block)) * block + 1;
+        };
+        const int w = whole(window.width), h = whole(window.height);
+        d_.window = window;
+        d_.pixel = pixel;
+        d_.z = {w, h, behind};
+        d_.nx = d_.ny = d_.nz = {w, h, 0};
+        d_.id = {w, h, -1};
+        traced_ = {w, h, 0};
+    }
+
+    Depth run() {
+        for (int r = 0; r < d_.z.height; r += tile) {
+            for (int c = 0; c < d_.z.width; c += tile) fill_tile(r, c);
+        }
+        heal();
+        return std::move(d_);
+    }
+
+  private:
+    Tile cull(int row, int column) const {
+        constexpr float fillet = 9;
+        const float half = float(tile * d_.pixel / 2), reach = half * 1.42f + fillet + .5f;
+        const float x = float(d_.x(column + tile / 2.0)), y = float(d_.y(row + tile / 2.0));
+        Tile t;
+        const auto widen = [&](float near, float far) {
+            t.nearest = std::max(t.nearest, near);
+            t.farthest = std::min(t.farthest, far);
+        };
+        for (const Solid& s : scene_.solids) {
+            const float r = std::max(s.ra, s.ra + s.slope);
+            if (plane_distance(s, x, y) > r + reach) continue;
+            t.solids.push_back(s);
+            widen(std::max(s.az, s.az + s.bz) + r + 3, std::min(s.az, s.az + s.bz) - r - 3);
+        }
+        if (scene_.rod) {
+            const Rod& h = *scene_.rod;
+            const Solid axis{h.ox, h.oy, h.oz, h.dx * h.length, h.dy * h.length, h.dz * h.length,
+                             0,    h.radius, 0, 0, 0};
+            t.rod = plane_distance(axis, x, y) < h.radius + reach;
+            const float end = h.oz + h.dz * h.length;
+            if (t.rod) {
+                widen(std::max(h.oz, end) + h.radius + 2, std::min(h.oz, end) - h.radius - 2);
+            }
+        }
+        return t;
+    }
+
+    void ray(const Scene& scene, const Tile& t, int row, int column) {
+        std::uint8_t& done = traced_(row, column);
+        if (done) return;
+        done = 1;
+        const float x = float(d_.x(column)), y = float(d_.y(row));
+        float z = t.nearest;
+        Near at;
+        for (int i = 0; i < 70; ++i) {
+            at = scene.near(x, y, z);
+            if (at.distance < touch) break;
+            z -= at.distance * careful;
+            if (z < t.farthest) return;
+        }
+        if (at.distance > grazing) return;
+        store(row, column, z, scene.normal({x, y, z}), at.surface);
+    }
+
+    void store(int row, int column, float z, Vec n, int id) {
+        d_.z(row, column) = z;
+        d_.nx(row, column) = float(n.x);
+        d_.ny(row, column) = float(n.y);
+        d_.nz(row, column) = float(n.z);
+        d_.id(row, column) = static_cast<signed char>(id);
+    }
+
+    void fill_tile(int row, int column) {
+        const Tile t = cull(row, column);
+        if (t.solids.empty() && !t.rod) return;
+        const Scene scene{t.solids, t.rod ? scene_.rod : nullptr};
+        const int last_row = std::min(row + tile, d_.z.height - 1);
+        const int last_column = std::min(column + tile, d_.z.width - 1);
+        for (int r = row; r <= last_row; r += block) {
+            for (int c = column; c <= last_column; c += block) ray(scene, t, r, c);
+        }
+        for (int r = row; r < last_row; r += block) {
+            for (int c = column; c < last_column; c += block) fill_block(scene, t, r, c);
+        }
+    }
+
+    void fill_block(const Scene& scene, const Tile& t, int r, int c) {
+        if (smooth(r, c)) return interpolate(r, c);
+        for (int i = 0; i <= block; ++i) {
+            for (int j = 0; j <= block; ++j) ray(scene, t, r + i, c + j);
+        }
+    }
+
+    /// All four corners on one surface without a step or a bend between them.
+    bool smooth(int r, int c) const {
+        const int r1 = r + block, c1 = c + block;
+        const int id = d_.id(r, c);
+        if (d_.id(r, c1) != id || d_.id(r1, c) != id || d_.id(r1, c1) != id) return false;
+        if (id < 0) return true;
+        const float twist = d_.z(r, c) + d_.z(r1, c1) - d_.z(r, c1) - d_.z(r1, c);
+        const float range = std::max({d_.z(r, c), d_.z(r1, c1), d_.z(r, c1), d_.z(r1, c)}) -
+                            std::min({d_.z(r, c), d_.z(r1, c1), d_.z(r, c1), d_.z(r1, c)});
+        if (std::abs(twist) > .3f || range > 2.5f) return false;
+        const auto agree = [&](int a, int b) {
+            return d_.nx(r, c) * d_.nx(a, b) + d_.ny(r, c) * d_.ny(a, b) +
+                       d_.nz(r, c) * d_.nz(a, b) > .93f;
+        };
+        return agree(r, c1) && agree(r1, c) && agree(r1, c1);
+    }
+
+    void interpolate(int r, int c) {
+        const signed char id = d_.id(r, c);
+        if (id < 0) return;
+        for (int i = 0; i <= block; ++i) {
+            for (int j = 0; j <= block; ++j) {
+                if (traced_(r + i, c + j)) continue;
+                const float a = float(i) / block, b = float(j) / block;
+                const auto mixed = [&](const Grid<float>& g) {
+                    return (1 - a) * ((1 - b) * g(r, c) + b * g(r, c + block)) +
+                           a * ((1 - b) * g(r + block, c) + b * g(r + block, c + block));
+                };
+                store(r + i, c + j, mixed(d_.z), {mixed(d_.nx), mixed(d_.ny), mixed(d_.nz)}, id);
+            }
+        }
+    }
+
+    /// A grazing ray may slip past a surface: a pixel whose depth agrees with fewer than three of its
+    /// neighbours takes over the neighbour of median depth.
+    void heal() {
+        for (int round = 0; round < 3; ++round) {
+            std::vector<std::pair<int, int>> bad;
+            for (int r = 1; r + 1 < d_.z.height; ++r) {
+                for (int c = 1; c + 1 < d_.z.width; ++c) {
+                    if (traced_(r, c) && lonely(r, c)) bad.emplace_back(r, c);
+                }
+            }
+            if (bad.empty()) return;
+            const Depth old = d_;
+            for (auto [r, c] : bad) {
+                const auto [i, j] = median(old.z, r, c);
+                store(r, c, old.z(i, j), {old.nx(i, j), old.ny(i, j), old.nz(i, j)}, old.id(i, j));
+            }
+        }
+    }
+
+    bool lonely(int r, int c) const {
+        int friends = 0;
+        for (int i = -1; i <= 1; ++i) {
+            for (int j = -1; j <= 1; ++j) {
+                friends += (i || j) && std::abs(d_.z(r + i, c + j) - d_.z(r, c)) < 2.5f;
+            }
+        }
+        return friends < 3;
+    }
+
+    static std::pair<int, int> median(const Grid<float>& z, int r, int c) {
+        std::array<std::pair<float, int>, 8> v;
+        int n = 0;
+        for (int k = 0; k < 9; ++k) {
+            if (k != 4) v[n++] = {z(r + k / 3 - 1, c + k % 3 - 1), k};
+        }
+        std::sort(v.begin(), v.end());
+        return {r + v[4].second / 3 - 1, c + v[4].second % 3 - 1};
+    }
+
+    Scene scene_;
+    Depth d_;
+    Grid<std::uint8_t> traced_;
+};
+
+} // namespace
+
+Depth trace(const Field& field, const Window& window, double pixel) {
+    return Tracer(field, window, pixel).run();
+}
+
+} // namespace hand
