@@ -1,0 +1,122 @@
+#include "output/file.hpp"
+
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <cerrno>
+#include <cstdlib>
+#include <cstring>
+#include <filesystem>
+#include <utility>
+
+namespace output {
+
+namespace fs = std::filesystem;
+
+namespace {
+
+[[noreturn]] void fail(const std::string& target, const std::string& why) {
+    throw CannotWrite(std::string("cannot write '") + target + "': " + why);
+}
+
+std::string reason(int error) { return std::strerror(error); }
+
+/// Can only be read by setting it, so it is read once.
+mode_t creation_mask() {
+    static const mode_t mask = [] {
+        const mode_t old = ::umask(0);
+        ::umask(old);
+        return old;
+    }();
+    return mask;
+}
+
+/// Where the bytes will lie in the end: a link is followed, so that it stays a link.
+fs::path place(const std::string& target) {
+    std::error_code error;
+    const fs::path real = fs::weakly_canonical(target, error);
+    return error ? fs::path(target) : real;
+}
+
+/// A file beside the target that vanishes unless it is kept.
+class Beside {
+  public:
+    explicit Beside(const fs::path& target)
+        : name_((target.parent_path() / (std::string(".") + target.filename().string() + ".XXXXXX"))
+                    .string()) {
+        handle_ = mkostemp(name_.data(), O_CLOEXEC);
+        if (handle_ < 0) fail(target.string(), reason(errno));
+    }
+    Beside(const Beside&) = delete;
+    Beside& operator=(const Beside&) = delete;
+    ~Beside() {
+        if (handle_ >= 0) ::close(handle_);
+        if (!kept_) ::unlink(name_.c_str());
+    }
+
+    int handle() const { return handle_; }
+
+    /// Errno of the first step that failed, or 0.
+    int keep_as(const fs::path& target) {
+        struct stat old {};
+        const mode_t mask = creation_mask();
+        const mode_t mode = ::stat(target.c_str(), &old) == 0 ? old.st_mode & 0777 : 0666 & ~mask;
+        if (::fchmod(handle_, mode) != 0 || ::fsync(handle_) != 0) return errno;
+        const int closed = ::close(std::exchange(handle_, -1));
+        if (closed != 0 || ::rename(name_.c_str(), target.c_str()) != 0) return errno;
+        kept_ = true;
+        return 0;
+    }
+
+  private:
+    std::string name_;
+    int handle_ = -1;
+    bool kept_ = false;
+};
+
+/// Errno of the first step that failed, or 0.
+int write_all(int handle, std::string_view bytes) {
+    while (!bytes.empty()) {
+        const auto written = ::write(handle, bytes.data(), bytes.size());
+        if (written < 0 && errno == EINTR) continue;
+        if (written < 0) return errno;
+        bytes.remove_prefix(static_cast<std::size_t>(written));
+    }
+    return 0;
+}
+
+} // namespace
+
+void check_target(const std::string& target, const std::vector<std::string>& inputs) {
+    if (target == "-") return;
+    if (target.empty()) fail(target, "the name is empty");
+    std::error_code error;
+    const fs::path real = place(target);
+    if (fs::is_directory(real, error)) fail(target, "it is a folder");
+    if (fs::exists(real, error) && !fs::is_regular_file(real, error))
+        fail(target, "it is not a regular file");
+    for (const auto& input : inputs)
+        if (fs::equivalent(real, input, error)) fail(target, "it is an input of this run");
+    const fs::path folder = real.parent_path();
+    if (!fs::is_directory(folder, error))
+        fail(target, std::string("there is no folder '") + folder.string() + "'");
+    if (::access(folder.c_str(), W_OK) != 0)
+        fail(target, std::string("folder '") + folder.string() + "': " + reason(errno));
+}
+
+void write_file(const std::string& target, std::string_view bytes,
+                const std::vector<std::string>& inputs) {
+    check_target(target, inputs);
+    if (target == "-") {
+        if (const int error = write_all(STDOUT_FILENO, bytes))
+            fail("standard output", reason(error));
+        return;
+    }
+    const fs::path real = place(target);
+    Beside beside(real);
+    if (const int error = write_all(beside.handle(), bytes)) fail(target, reason(error));
+    if (const int error = beside.keep_as(real)) fail(target, reason(error));
+}
+
+} // namespace output
