@@ -1,0 +1,291 @@
+#include "page/drill_page.hpp"
+
+#include "figure/drill_picture.hpp"
+#include "page/drill_facts.hpp"
+#include "page/drill_plan.hpp"
+#include "page/log_grid.hpp"
+#include "page/parts.hpp"
+
+#include <algorithm>
+
+namespace page {
+
+using figure::Easel;
+using theme::Text;
+
+namespace {
+
+/// What is left out, in the order stated in the header.
+struct Level {
+    std::size_t cautions = 6;
+    bool stages = true, repair = true, good_enough = true, picture = true, reason = true;
+};
+std::vector<Level> levels(std::size_t cautions) {
+    Level level{.cautions = cautions};
+    std::vector<Level> out{level};
+    while (level.cautions > 2) {
+        --level.cautions;
+        out.push_back(level);
+    }
+    for (bool Level::*part :
+         {&Level::stages, &Level::repair, &Level::good_enough, &Level::picture, &Level::reason}) {
+        level.*part = false;
+        out.push_back(level);
+    }
+    return out;
+}
+
+struct Part {
+    ink::Drawing drawing;
+    double before = 0;
+};
+
+/// One side being filled from the top.
+struct Side {
+    std::vector<Part> parts;
+    void add(ink::Drawing drawing, double before) {
+        if (drawing.size.height > 0) parts.push_back({std::move(drawing), before});
+    }
+    double height() const {
+        double sum = 0;
+        for (std::size_t i = 0; i < parts.size(); ++i)
+            sum += parts[i].drawing.size.height + (i > 0 ? parts[i].before : 0);
+        return sum;
+    }
+    /// One drawing; `extra` points are shared out among the gaps.
+    ink::Drawing set(double width, double extra) const {
+        ink::Drawing out;
+        out.size.width = width;
+        const double share =
+            parts.size() > 1 ? std::min(10.0, extra / static_cast<double>(parts.size() - 1)) : 0;
+        for (std::size_t i = 0; i < parts.size(); ++i) {
+            if (i > 0) out.size.height += parts[i].before + share;
+            out.add(parts[i].drawing, {0, out.size.height});
+            out.size.height += parts[i].drawing.size.height;
+        }
+        return out;
+    }
+};
+
+class Composer {
+  public:
+    Composer(const Easel& easel, const Story& story, std::size_t index, const HoldPicture& hold)
+        : easel_(easel)
+        , story_(story)
+        , index_(index)
+        , hold_(hold)
+        , live_(easel.theme.live(true))
+        , junior_(story.lesson.student.age == record::Age::junior)
+        , large_(easel.theme.setting(Text::body).style.size > 14) {}
+
+    std::vector<ink::Drawing> sides() const {
+        if (large_) return {front(), back()};
+        return {single()};
+    }
+
+  private:
+    const ChosenDrill& chosen() const { return story_.drills[index_]; }
+    const drills::Drill& drill() const { return chosen().drill; }
+    double width() const { return live_.width; }
+    double label_width() const { return easel_.theme.setting(Text::label).style.size * 9.2; }
+    const std::string& wished(const std::string& wish, const std::string& own) const {
+        return wish.empty() ? own : wish;
+    }
+    std::string say(std::string_view key, const words::Holes& holes = {}) const {
+        return easel_.words.say(key, holes);
+    }
+
+    ink::Drawing picture(double wide, double high) const {
+        if (drill().picture.empty()) return {};
+        std::optional<ink::Drawing> ready;
+        if (hold_) ready = hold_(drill().picture, wide, high);
+        ink::Drawing drawing =
+            figure::drill_picture(easel_, drill().picture, story_.lesson.student.hand.value, wide,
+                                  high, ready ? &*ready : nullptr);
+        if (drawing.size.height <= 0) return {};
+        return stacked(
+            {tagged(std::move(drawing), "Figure"),
+             tagged(figure::paragraph(easel_, Text::caption, say("drill.hand"), wide), "Caption")},
+            2);
+    }
+
+    std::vector<std::string> steps() const {
+        if (!junior_) return drill().steps;
+        auto steps = drill().junior_steps.empty() ? drill().steps : drill().junior_steps;
+        if (steps.size() > 3) steps.resize(3);
+        return steps;
+    }
+
+    /// Steps and cue at the left, picture, need and room at the right.
+    ink::Drawing how(const Level& level) const {
+        const double right = width() * (junior_ ? 0.42 : 0.34), gutter = 18;
+        const double left = width() - right - gutter;
+        const std::string& cue = wished(chosen().wish.cue, drill().cue);
+        ink::Drawing needs = drill_needs(easel_, drill(), right);
+        std::vector<ink::Drawing> read{drill_steps(easel_, steps(), left)};
+        if (!cue.empty()) read.push_back(drill_cue(easel_, cue, left));
+        ink::Drawing text = stacked(read, 9);
+        ink::Drawing shown;
+        if (level.picture) {
+            const double room = text.size.height - needs.size.height - 8 - 15;
+            shown = picture(right, std::clamp(room, 84.0, junior_ ? 170.0 : 132.0));
+        }
+        ink::Drawing aside = stacked({shown, needs}, 8);
+        if (aside.size.height < text.size.height + 40 || junior_)
+            return side_by_side({{text, 0}, {aside, left + gutter}});
+        return side_by_side({{text, 0}, {aside, left + gutter}});
+    }
+
+    /// Check, dose, good enough, pass mark, repair line and cautions.
+    ink::Drawing facts(const Level& level) const {
+        const double w = width(), label = label_width();
+        std::vector<ink::Drawing> rows;
+        const auto fact = [&](const char* key, const std::string& words) {
+            if (!words.empty()) rows.push_back(drill_fact(easel_, say(key), words, w, label));
+        };
+        const std::string& dose = wished(chosen().wish.dose, drill().dose);
+        fact("drill.dose", junior_ ? dose
+                                   : dose + (dose.empty() ? "" : " · ") +
+                                         say("drill.minutes", {{"n", drill().minutes}}));
+        if (!drill().check.empty())
+            rows.push_back(drill_check(easel_, say("drill.check"), drill().check, w, label));
+        if (!junior_) {
+            if (level.good_enough) fact("drill.good-enough", drill().good_enough);
+            fact("drill.pass", wished(chosen().wish.pass, drill().pass));
+        }
+        if (level.repair) fact("drill.repair", drill().repair);
+        auto lines = drill_cautions(easel_, drill(), junior_);
+        if (lines.size() > level.cautions) lines.resize(level.cautions);
+        rows.push_back(drill_caution_lines(easel_, lines, w, label));
+        return stacked(rows, 2.5);
+    }
+
+    ink::Drawing plan() const {
+        const double label = label_width();
+        ink::Drawing body = drill_plan(easel_, story_.lesson.plan, index_ + 1, width() - label);
+        ink::Drawing name = figure::paragraph(easel_, Text::label, say("plan.title"), label - 6);
+        ink::Drawing out;
+        out.size = {width(), body.size.height};
+        const double room = easel_.theme.setting(Text::lead).leading;
+        out.add(tagged(name, "H2"),
+                {0, body.size.height > 2.4 * room ? std::max(0.0, 24 - 6 - name.size.height * 0.72)
+                                                  : 2});
+        out.add(body, {label, 0});
+        return out;
+    }
+
+    ink::Drawing strange_note(double wide) const {
+        return tagged(figure::paragraph(easel_, Text::small,
+                                        say("drillpage.strange") + " " + say("drill.missed"), wide),
+                      "P");
+    }
+
+    void fill_log(Side& side, const Level& level, double row) const {
+        if (junior_) {
+            side.add(stacked({tagged(figure::paragraph(easel_, Text::heading,
+                                                       say("log.title-junior"), width()),
+                                     "H2"),
+                              tagged(figure::paragraph(easel_, Text::body, say("log.path.note"),
+                                                       width()),
+                                     "P")},
+                             0),
+                     10);
+            side.add(tagged(log_path(easel_, width(), row * log_rows), "Figure"), 4);
+            return;
+        }
+        if (level.stages) side.add(log_stages(easel_, drill(), width()), 7);
+        const int half = log_days / 2;
+        if (large_) {
+            side.add(log_grid(easel_, 1, half, width(), row), 8);
+            side.add(log_grid(easel_, half + 1, log_days, width(), row), 6);
+        } else {
+            side.add(log_grid(easel_, 1, log_days, width(), row), 6);
+        }
+        side.add(strange_note(width()), 2);
+    }
+
+    /// The first level at which `build` fits; rows grow into what is left, then the gaps do.
+    template <class Build>
+    ink::Drawing fitted(Build build) const {
+        const double floor = least_log_cell + 0.05;
+        Side side;
+        for (const Level& level : levels(drill_cautions(easel_, drill(), junior_).size())) {
+            side = build(level, floor);
+            const double spare = live_.height - side.height();
+            if (spare < 0) continue;
+            const double grow = std::min(spare * 0.6 / log_rows / (large_ ? 2 : 1),
+                                         junior_ ? 16.0 : 2.0 * figure::mm);
+            side = build(level, floor + grow);
+            break;
+        }
+        return side.set(width(), std::max(0.0, live_.height - side.height()));
+    }
+
+    ink::Drawing single() const {
+        return fitted([&](const Level& level, double row) {
+            Side side;
+            side.add(drill_head(easel_, story_, index_, level.reason, width()), 0);
+            side.add(how(level), 9);
+            side.add(facts(level), 8);
+            side.add(plan(), 6);
+            fill_log(side, level, row);
+            side.add(log_cold(easel_, story_.lesson, drill(), width()), 7);
+            return side;
+        });
+    }
+
+    ink::Drawing front() const {
+        return fitted([&](const Level& level, double) {
+            Side side;
+            side.add(drill_head(easel_, story_, index_, level.reason, width()), 0);
+            const double gutter = 18, half = (width() - gutter) / 2;
+            ink::Drawing shown = level.picture ? picture(half, 150) : ink::Drawing{};
+            const bool pair = shown.size.height > 0;
+            ink::Drawing needs = drill_needs(easel_, drill(), pair ? half : width());
+            side.add(pair ? side_by_side({{needs, 0}, {shown, half + gutter}}) : needs, 10);
+            side.add(drill_steps(easel_, steps(), width()), 10);
+            const std::string& cue = wished(chosen().wish.cue, drill().cue);
+            if (!cue.empty()) side.add(drill_cue(easel_, cue, width()), 12);
+            return side;
+        });
+    }
+
+    ink::Drawing back() const {
+        return fitted([&](const Level& level, double row) {
+            Side side;
+            side.add(facts(level), 0);
+            side.add(plan(), 8);
+            fill_log(side, level, row);
+            side.add(log_cold(easel_, story_.lesson, drill(), width()), 7);
+            return side;
+        });
+    }
+
+    const Easel& easel_;
+    const Story& story_;
+    std::size_t index_;
+    const HoldPicture& hold_;
+    ink::Rect live_;
+    bool junior_, large_;
+};
+
+} // namespace
+
+Section drill_page(const Easel& easel, const Story& story, std::size_t index,
+                   const HoldPicture& hold) {
+    const std::string& name = story.drills.at(index).drill.name;
+    Section section{.name = "drill-" + std::to_string(index + 1), .right_hand = true};
+    section.title =
+        story.drills.size() > 1
+            ? easel.words.say("drill.title",
+                              {{"n", index + 1}, {"of", story.drills.size()}, {"name", name}})
+            : easel.words.say("drill.title-one", {{"name", name}});
+    for (auto& side : Composer(easel, story, index, hold).sides()) {
+        Block block{.name = section.name};
+        block.pieces.push_back({std::move(side)});
+        section.blocks.push_back(std::move(block));
+    }
+    return section;
+}
+
+} // namespace page

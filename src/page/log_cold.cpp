@@ -1,0 +1,154 @@
+// The cold test box and the junior's path.
+#include "page/log_grid.hpp"
+
+#include "figure/symbol.hpp"
+#include "page/parts.hpp"
+#include "words/date.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace page {
+
+using figure::Easel;
+using theme::Text;
+
+namespace {
+
+/// "Student ______  Coach ______" over that width.
+ink::Drawing initials(const Easel& easel, double width) {
+    const auto& style = easel.theme.setting(Text::caption).style;
+    const double height = std::max(20.0, style.size * 1.9), base = height - 6;
+    ink::Drawing out;
+    out.size = {width, height};
+    out.add(ink::Tag{true, "P", {}});
+    double x = 0;
+    const double each = width / 2;
+    for (const char* key : {"log.student", "log.coach"}) {
+        ink::Words word = figure::label(easel, style, easel.words.say(key), {x, base});
+        const double from = x + word.width + 4;
+        out.add(std::move(word));
+        out.add(ink::Stroke{ink::Path::segment({from, base + 2}, {x + each - 8, base + 2}),
+                            easel.theme.widths.axis,
+                            easel.theme.text,
+                            {},
+                            ink::Cap::butt});
+        x += each;
+    }
+    out.add(ink::Tag{false, "P", {}});
+    return out;
+}
+
+ink::Drawing ten_boxes(const Easel& easel, double width) {
+    const double tail = easel.theme.setting(Text::body).style.size * 5.2;
+    const double pitch = (width - tail) / 10, side = std::min(pitch - 3, 7.5 * figure::mm);
+    ink::Drawing out;
+    out.size = {width, side + 1};
+    for (int i = 0; i < 10; ++i)
+        out.add(ink::Stroke{ink::Path::rect({i * pitch + 0.5, 0.5, side, side}),
+                            1.0,
+                            easel.theme.text,
+                            {},
+                            ink::Cap::butt});
+    const double base = side - 4, from = 10 * pitch;
+    ink::Words of = figure::label(easel, Text::body, easel.words.say("cold.out-of"), {width, base},
+                                  text::Align::right);
+    out.add(ink::Stroke{ink::Path::segment({from, base + 2}, {of.at.x - 3, base + 2}),
+                        easel.theme.widths.axis,
+                        easel.theme.text,
+                        {},
+                        ink::Cap::butt});
+    out.add(ink::Tag{true, "P", {}});
+    out.add(std::move(of));
+    out.add(ink::Tag{false, "P", {}});
+    return out;
+}
+
+} // namespace
+
+ink::Drawing log_cold(const Easel& easel, const record::Lesson& lesson, const drills::Drill& drill,
+                      double width) {
+    const auto& w = easel.words;
+    const bool junior = lesson.student.age == record::Age::junior;
+    const double pad = 7, gutter = 14, inner = width - 2 * pad;
+    const bool wide = easel.theme.setting(Text::body).style.size < 14; // large print goes downwards
+    const double left = wide ? inner * 0.49 : inner;
+    const double right = wide ? inner - left - gutter : inner;
+
+    std::string when = w.say("cold.date-empty");
+    if (lesson.cold_test || lesson.next)
+        when = w.say(
+            "cold.date",
+            {{"date", words::date_long(lesson.cold_test ? *lesson.cold_test : *lesson.next, w)}});
+    const std::string bring =
+        lesson.next ? w.say("cold.bring", {{"date", words::date_long(*lesson.next, w)}})
+                    : w.say("cold.bring-next");
+    const char* what = junior                                   ? "cold.junior"
+                       : drill.space == drills::Space::no_swing ? "cold.placements"
+                                                                : "cold.shots";
+    const double sign = easel.theme.setting(Text::heading).style.size;
+    ink::Drawing head = figure::paragraph(
+        easel, Text::heading, w.say("drillpage.cold-head", {{"when", when}}), left - sign - 4);
+    ink::Drawing title;
+    title.size = {left, head.size.height};
+    figure::put(title, figure::Symbol::cold,
+                {sign * 0.4, easel.theme.setting(Text::heading).leading / 2}, sign * 0.36,
+                easel.theme.text);
+    title.add(tagged(head, "H2"), {sign + 4, 0});
+    const ink::Drawing words = stacked(
+        {title,
+         tagged(figure::paragraph(easel, Text::caption, w.say(what) + " " + bring, left), "P")},
+        1);
+    const ink::Drawing marks =
+        stacked({ten_boxes(easel, right), initials(easel, right)}, wide ? 3 : 6);
+    const ink::Drawing body =
+        wide ? side_by_side({{words, 0}, {marks, left + gutter}}) : stacked({words, marks}, 6);
+    ink::Drawing out;
+    out.size = {width, body.size.height + 2 * pad};
+    out.add(ink::Stroke{ink::Path::rect({0.5, 0.5, width - 1, out.size.height - 1}),
+                        1.0,
+                        easel.theme.text,
+                        {},
+                        ink::Cap::butt});
+    out.add(body, {pad, pad});
+    return out;
+}
+
+ink::Drawing log_path(const Easel& easel, double width, double height) {
+    const int a_row = path_circles / 2;
+    const double radius = std::min({7.5 * figure::mm, width / a_row * 0.32, height * 0.19});
+    ink::Drawing out;
+    out.size = {width, height};
+    std::vector<ink::Point> at;
+    // there and back again, each row a gentle wave
+    for (int i = 0; i < path_circles; ++i) {
+        const int row = i / a_row, k = i % a_row;
+        const double along = (k + 0.5) / a_row, x = (row == 0 ? along : 1 - along) * (width - 60);
+        const double wave = (k % 2 == 0 ? -1 : 1) * radius * 0.22;
+        at.push_back({x, height * (row == 0 ? 0.27 : 0.76) + wave});
+    }
+    ink::Path road;
+    road.move(at[0]);
+    for (std::size_t i = 1; i < at.size(); ++i) {
+        const ink::Point a = at[i - 1], b = at[i];
+        if (std::fabs(a.x - b.x) < 1) // the turn
+            road.curve({a.x + 54, a.y}, {b.x + 54, b.y}, b);
+        else
+            road.curve({a.x + (b.x - a.x) * 0.5, a.y}, {a.x + (b.x - a.x) * 0.5, b.y}, b);
+    }
+    out.add(ink::Stroke{road, 1.4, easel.theme.text, {5, 4}, ink::Cap::butt});
+    for (const auto& p : at) {
+        out.add(ink::Fill{ink::Path::circle(p, radius), ink::white});
+        out.add(ink::Stroke{ink::Path::circle(p, radius), 1.4, easel.theme.text});
+    }
+    const ink::Point end{at.back().x, at.back().y - radius};
+    out.add(ink::Stroke{ink::Path::segment(end, {end.x, end.y - 26}), 1.4, easel.theme.text});
+    out.add(
+        ink::Fill{ink::Path::polyline(
+                      {{end.x, end.y - 26}, {end.x + 17, end.y - 20}, {end.x, end.y - 14}}, true),
+                  easel.theme.text});
+    out.message = easel.words.say("drillpage.path-alt", {{"n", path_circles}});
+    return out;
+}
+
+} // namespace page
