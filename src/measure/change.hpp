@@ -104,7 +104,8 @@ struct Change {
 ///  different club or set-up                        not comparable
 ///  not named before the after-shots                not judged
 ///  fewer than 5 a side                             first look
-///  before straddles the range                      tighter: 15 a side, spread ratio at most 0.5;
+///  before straddles the range                      tighter: 15 a side, robust spread and
+///                                                  standard deviation both at most halved;
 ///                                                  else cannot tell
 ///  8 a side, 95 % interval beyond 0.3 pooled spreads the wanted way, shift worth having
 ///                                                  changed

@@ -102,6 +102,11 @@ TEST_CASE("two-sided misses are judged by their spread, with fifteen a side") {
     CHECK(verdict(even(15, 0, 8), even(15, 0, 3)) == Verdict::tighter);
     CHECK(verdict(even(14, 0, 8), even(15, 0, 3)) == Verdict::cannot_tell);
     CHECK(verdict(even(15, 0, 8), even(15, 0, 4.2)) == Verdict::cannot_tell);
+    // One wild shot after: the robust spread is halved, the standard deviation is not.
+    auto wild = even(15, 0, 3);
+    wild[4] = 30;
+    CHECK(compare(even(15, 0, 8), wild, square).spread_ratio < 0.5);
+    CHECK(verdict(even(15, 0, 8), wild) == Verdict::cannot_tell);
     // A shift is no answer to a question of spread.
     CHECK(verdict(even(15, 0, 8), even(15, 9, 8)) == Verdict::cannot_tell);
     CHECK(verdict(even(4, 0, 8), even(15, 0, 3)) == Verdict::first_look);
