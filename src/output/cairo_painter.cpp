@@ -1,30 +1,13 @@
 #include "output/cairo_painter.hpp"
 
-#include "output/number.hpp"
 #include "output/picture.hpp"
+#include "output/structure.hpp"
 #include "text/shaped.hpp"
 
 #include <cmath>
 #include <numbers>
 
 namespace output {
-
-namespace {
-
-/// Cairo reads tag attributes from text; a quote inside a string is escaped with a backslash.
-std::string quoted(const std::string& text) {
-    std::string out = "'";
-    for (const char c : text) {
-        if (c == '\'' || c == '\\') out += '\\';
-        out += c;
-    }
-    return out + "'";
-}
-
-/// Cairo has no tag for artifacts; finish_pdf turns this one into them.
-constexpr const char* artifact_role = "Private";
-
-} // namespace
 
 CairoPainter::CairoPainter(cairo_t* context, Target target, Pictures& pictures)
     : context_(context)
@@ -35,8 +18,15 @@ CairoPainter::CairoPainter(cairo_t* context, Target target, Pictures& pictures)
 }
 
 void CairoPainter::paint(const std::vector<ink::Mark>& marks) {
-    for (const auto& mark : marks)
-        std::visit([this](const auto& m) { draw(m); }, mark);
+    if (target_ == Target::image) {
+        for (const auto& mark : marks)
+            std::visit([this](const auto& m) { draw(m); }, mark);
+    } else {
+        Structure structure(context_, marks);
+        for (std::size_t i = 0; i < marks.size(); ++i)
+            if (structure.enter(i)) std::visit([this](const auto& m) { draw(m); }, marks[i]);
+        structure.finish();
+    }
     expect(cairo_status(context_), "drawing a page");
 }
 
@@ -126,36 +116,6 @@ void CairoPainter::draw(const ink::Picture& mark) {
     cairo_rectangle(context_, 0, 0, width, height);
     cairo_fill(context_);
     cairo_restore(context_);
-}
-
-void CairoPainter::draw(const ink::Link& mark) {
-    if (target_ != Target::document || mark.target.empty()) return;
-    const auto& b = mark.box;
-    const bool inside = mark.target.front() == '#';
-    const std::string where =
-        inside ? "dest=" + quoted(mark.target.substr(1)) : "uri=" + quoted(mark.target);
-    cairo_tag_begin(context_, CAIRO_TAG_LINK,
-                    (where + " rect=[" + fixed(b.x, 2) + " " + fixed(b.y, 2) + " " +
-                     fixed(b.width, 2) + " " + fixed(b.height, 2) + "]")
-                        .c_str());
-    cairo_tag_end(context_, CAIRO_TAG_LINK);
-}
-
-void CairoPainter::draw(const ink::Place& mark) {
-    if (target_ != Target::document) return;
-    cairo_tag_begin(
-        context_, CAIRO_TAG_DEST,
-        ("name=" + quoted(mark.name) + " x=" + fixed(mark.at.x, 2) + " y=" + fixed(mark.at.y, 2))
-            .c_str());
-    cairo_tag_end(context_, CAIRO_TAG_DEST);
-}
-
-void CairoPainter::draw(const ink::Tag& mark) {
-    if (target_ != Target::document) return;
-    const char* role = mark.role == "Artifact" ? artifact_role : mark.role.c_str();
-    mark.opens ? cairo_tag_begin(context_, role, nullptr) : cairo_tag_end(context_, role);
-    if (cairo_status(context_) != CAIRO_STATUS_SUCCESS)
-        throw CannotDraw("the tag '" + mark.role + "' is unknown or closes another one");
 }
 
 void CairoPainter::draw(const ink::Clip& mark) {

@@ -26,9 +26,9 @@ class CairoPainter {
     void draw(const ink::Stroke& mark);
     void draw(const ink::Words& mark);
     void draw(const ink::Picture& mark);
-    void draw(const ink::Link& mark);
-    void draw(const ink::Place& mark);
-    void draw(const ink::Tag& mark);
+    void draw(const ink::Link&) {}  ///< see Structure
+    void draw(const ink::Place&) {} ///< see Structure
+    void draw(const ink::Tag&) {}   ///< see Structure
     void draw(const ink::Clip& mark);
 
     void trace(const ink::Path& path);

@@ -1,17 +1,22 @@
 #include "output/finish_pdf.hpp"
 
+#include "output/qpdf.hpp"
+#include "output/tag_tree.hpp"
 #include "output/xmp.hpp"
-
-#define POINTERHOLDER_TRANSITION 4 // none of the deprecated holders
-#include <qpdf/Buffer.hh>
-#include <qpdf/QPDF.hh>
-#include <qpdf/QPDFWriter.hh>
 
 #include <memory>
 
 namespace output {
 
 namespace {
+
+/// "2026-05-14" as PDF writes it (ISO 32000-1, 7.9.4); Cairo 1.16 leaves the "D:" out.
+std::string date(const std::string& iso) {
+    std::string out = "D:";
+    for (const char c : iso.substr(0, 10))
+        if (c >= '0' && c <= '9') out += c;
+    return out.size() == 10 ? out : "D:19700101";
+}
 
 void describe(QPDF& file, const page::Book& book) {
     auto root = file.getRoot();
@@ -20,6 +25,9 @@ void describe(QPDF& file, const page::Book& book) {
     auto preferences = QPDFObjectHandle::newDictionary();
     preferences.replaceKey("/DisplayDocTitle", QPDFObjectHandle::newBool(true));
     root.replaceKey("/ViewerPreferences", preferences);
+    auto info = file.getTrailer().getKey("/Info");
+    info.replaceKey("/Producer", QPDFObjectHandle::newString(producer));
+    info.replaceKey("/CreationDate", QPDFObjectHandle::newString(date(book.created)));
     auto metadata = QPDFObjectHandle::newStream(&file, xmp(book));
     metadata.getDict().replaceKey("/Type", QPDFObjectHandle::newName("/Metadata"));
     metadata.getDict().replaceKey("/Subtype", QPDFObjectHandle::newName("/XML"));
@@ -32,6 +40,7 @@ std::string finish_pdf(const std::string& drawn, const page::Book& book) {
     QPDF file;
     file.processMemoryFile("drawn.pdf", drawn.data(), drawn.size());
     describe(file, book);
+    complete_tags(file, book);
     QPDFWriter writer(file);
     writer.setOutputMemory();
     writer.setDeterministicID(true);

@@ -3,10 +3,12 @@
 #include "output/cairo_painter.hpp"
 #include "output/finish_pdf.hpp"
 #include "output/number.hpp"
+#include "output/xmp.hpp"
 
 #include <cairo-pdf.h>
 
 #include <algorithm>
+#include <set>
 
 namespace output {
 
@@ -19,7 +21,7 @@ void describe(cairo_surface_t* surface, const page::Book& book) {
     set(CAIRO_PDF_METADATA_TITLE, book.title);
     set(CAIRO_PDF_METADATA_AUTHOR, book.author);
     set(CAIRO_PDF_METADATA_SUBJECT, book.subject);
-    set(CAIRO_PDF_METADATA_CREATOR, "Lessonleaf");
+    set(CAIRO_PDF_METADATA_CREATOR, producer);
     // Cairo would take the clock.
     set(CAIRO_PDF_METADATA_CREATE_DATE, book.created.empty() ? "1970-01-01" : book.created);
 }
@@ -38,6 +40,22 @@ void outline(cairo_surface_t* surface, const page::Book& book) {
     }
 }
 
+/// Cairo writes a link to nowhere without a word.
+void check_targets(const page::Book& book) {
+    std::set<std::string> places;
+    for (const auto& sheet : book.sheets)
+        for (const auto& mark : sheet.marks)
+            if (const auto* place = std::get_if<ink::Place>(&mark)) places.insert(place->name);
+    for (const auto& sheet : book.sheets)
+        for (const auto& mark : sheet.marks)
+            if (const auto* link = std::get_if<ink::Link>(&mark);
+                link && link->target.starts_with('#') && !places.contains(link->target.substr(1)))
+                throw CannotDraw("a link leads to '" + link->target + "', which is nowhere");
+    for (const auto& mark : book.bookmarks)
+        if (mark.sheet >= book.sheets.size())
+            throw CannotDraw("the bookmark '" + mark.title + "' leads behind the last page");
+}
+
 void draw(cairo_surface_t* surface, const page::Book& book) {
     Pictures pictures;
     for (const auto& sheet : book.sheets) {
@@ -54,6 +72,7 @@ void draw(cairo_surface_t* surface, const page::Book& book) {
 
 std::string pdf(const page::Book& book) {
     if (book.sheets.empty()) throw CannotDraw("a book without sheets");
+    check_targets(book);
     std::string bytes;
     const Surface surface(cairo_pdf_surface_create_for_stream(append, &bytes, 1, 1));
     describe(surface.get(), book);

@@ -60,7 +60,7 @@ std::string xmp(const page::Book& book) {
            alternative("dc:title", book.title) + alternative("dc:description", book.subject) +
            list("dc:creator", "rdf:Seq", book.author) +
            list("dc:language", "rdf:Bag", book.language) + plain("xmp:CreateDate", book.created) +
-           plain("xmp:CreatorTool", "Lessonleaf") + plain("pdf:Producer", "Lessonleaf") +
+           plain("xmp:CreatorTool", producer) + plain("pdf:Producer", producer) +
            "  </rdf:Description>\n </rdf:RDF>\n</x:xmpmeta>\n<?xpacket end=\"r\"?>";
 }
 

@@ -7,6 +7,8 @@
 
 namespace output {
 
+inline constexpr const char* producer = "Lessonleaf";
+
 /// Title, author, subject, language, day and producer; no path and no clock.
 std::string xmp(const page::Book& book);
 
