@@ -21,16 +21,14 @@ void fix_language() {
     std::call_once(once, [] { setenv("PANGO_LANGUAGE", "en", 1); });
 }
 
-/// Scans each file itself: directories would be looked up in, and written to, the user's cache.
-Held<FcConfig> configure(const Family& first, const std::string& root) {
+/// Scans the file itself: directories would be looked up in, and written to, the user's cache.
+Held<FcConfig> configure(const Family& first, const Face& face, const std::string& root) {
     Held<FcConfig> config(FcConfigCreate());
-    for (const auto file : first.files) {
-        const auto path = root + "/" + std::string(first.folder) + "/" + std::string(file);
-        if (!FcConfigAppFontAddFile(config.get(), bytes(path)))
-            throw MissingFont(std::string("the font file '") + path +
-                              "' cannot be read; add it with: apt-get install " +
-                              std::string(first.package));
-    }
+    const auto path = root + "/" + std::string(first.folder) + "/" + std::string(face.file);
+    if (!FcConfigAppFontAddFile(config.get(), bytes(path)))
+        throw MissingFont(std::string("the font file '") + path +
+                          "' cannot be read; add it with: apt-get install " +
+                          std::string(first.package));
     return config;
 }
 
@@ -60,8 +58,8 @@ Held<FcCharSet> coverage(FcConfig* config) {
 
 } // namespace
 
-FontMap::FontMap(const Family& first, FallbackSet others, const std::string& root)
-    : config_(configure(first, root))
+FontMap::FontMap(const Family& first, const Face& face, FallbackSet others, const std::string& root)
+    : config_(configure(first, face, root))
     , names_(first.name) {
     fix_language();
     for (std::size_t i = 0; i < fallbacks().size(); ++i)

@@ -1,4 +1,4 @@
-// One family with the fallbacks a text needs, as Pango sees it. Internal to room text.
+// One face with the fallbacks a text needs, as Pango sees it. Internal to room text.
 #pragma once
 
 #include "text/font_set.hpp"
@@ -26,11 +26,12 @@ using Held = std::unique_ptr<T, Release>;
 /// Bit n stands for entry n of fallbacks().
 using FallbackSet = std::uint32_t;
 
-/// A font map that holds the files of one family and of the fallbacks in `others`, nothing else.
-/// A fallback that is not installed is left out; a missing file of the family throws MissingFont.
+/// A font map that holds one face of a family and the fallbacks in `others`, nothing else: fewer
+/// files to scan, and nothing that could be chosen in its place. A fallback that is not installed
+/// is left out; a missing file of the family throws MissingFont.
 class FontMap {
   public:
-    FontMap(const Family& first, FallbackSet others, const std::string& root);
+    FontMap(const Family& first, const Face& face, FallbackSet others, const std::string& root);
 
     PangoContext* context() const { return context_.get(); }
     PangoLayout* layout() const { return layout_.get(); }

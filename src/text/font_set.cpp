@@ -12,16 +12,39 @@ const std::vector<Family>& families() {
         {"Lato",
          "truetype/lato",
          "fonts-lato",
-         {"Lato-Regular.ttf", "Lato-Italic.ttf", "Lato-Semibold.ttf", "Lato-SemiboldItalic.ttf",
-          "Lato-Bold.ttf", "Lato-BoldItalic.ttf", "Lato-Black.ttf", "Lato-BlackItalic.ttf"}},
+         {{"Lato-Regular.ttf", 400, false},
+          {"Lato-Italic.ttf", 400, true},
+          {"Lato-Medium.ttf", 500, false},
+          {"Lato-MediumItalic.ttf", 500, true},
+          {"Lato-Semibold.ttf", 600, false},
+          {"Lato-SemiboldItalic.ttf", 600, true},
+          {"Lato-Bold.ttf", 700, false},
+          {"Lato-BoldItalic.ttf", 700, true},
+          {"Lato-Black.ttf", 900, false},
+          {"Lato-BlackItalic.ttf", 900, true}}},
         {"Vollkorn",
          "truetype/vollkorn",
          "fonts-vollkorn",
-         {"Vollkorn-Regular.ttf", "Vollkorn-Italic.ttf", "Vollkorn-SemiBold.ttf",
-          "Vollkorn-SemiBoldItalic.ttf", "Vollkorn-Bold.ttf", "Vollkorn-BoldItalic.ttf",
-          "Vollkorn-Black.ttf", "Vollkorn-BlackItalic.ttf"}},
+         {{"Vollkorn-Regular.ttf", 400, false},
+          {"Vollkorn-Italic.ttf", 400, true},
+          {"Vollkorn-Medium.ttf", 500, false},
+          {"Vollkorn-MediumItalic.ttf", 500, true},
+          {"Vollkorn-SemiBold.ttf", 600, false},
+          {"Vollkorn-SemiBoldItalic.ttf", 600, true},
+          {"Vollkorn-Bold.ttf", 700, false},
+          {"Vollkorn-BoldItalic.ttf", 700, true},
+          {"Vollkorn-Black.ttf", 900, false},
+          {"Vollkorn-BlackItalic.ttf", 900, true}}},
     };
     return set;
+}
+
+const Face& Family::face(int weight, bool italic) const {
+    const auto distance = [&](const Face& face) {
+        const int off = face.weight - weight;
+        return std::pair{face.italic != italic, off >= 0 ? 2 * off : -2 * off + 1};
+    };
+    return *std::ranges::min_element(faces, {}, distance);
 }
 
 const std::vector<Fallback>& fallbacks() {
@@ -79,11 +102,11 @@ void check_fonts(diag::Findings& findings, std::string_view root) {
     };
     for (const auto& f : families()) {
         const auto lost = std::ranges::find_if(
-            f.files, [&](auto file) { return !there(fs::path(f.folder) / file); });
-        if (lost == f.files.end()) continue;
+            f.faces, [&](const Face& face) { return !there(fs::path(f.folder) / face.file); });
+        if (lost == f.faces.end()) continue;
         findings.error({},
                        std::string("the font family '") + std::string(f.name) +
-                           "' is incomplete: '" + std::string(*lost) + "' is not in '" +
+                           "' is incomplete: '" + std::string(lost->file) + "' is not in '" +
                            std::string(root) + "/" + std::string(f.folder) + "'",
                        std::string("add it with: apt-get install ") + std::string(f.package));
     }

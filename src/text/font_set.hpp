@@ -16,10 +16,20 @@ struct MissingFont : std::runtime_error {
     using std::runtime_error::runtime_error;
 };
 
+/// One file of a family. Weights as in ink::Style.
+struct Face {
+    std::string_view file;
+    int weight = 400;
+    bool italic = false;
+};
+
 /// A family that styles may ask for. Its files lie in `folder` below the font root.
 struct Family {
     std::string_view name, folder, package;
-    std::vector<std::string_view> files;
+    std::vector<Face> faces;
+
+    /// The face of that slope with the nearest weight, the heavier one of two.
+    const Face& face(int weight, bool italic) const;
 };
 
 /// A family for scripts that the first ones lack, tried in the order of the list. It is looked at

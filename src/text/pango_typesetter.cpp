@@ -77,11 +77,12 @@ std::string visible_text(std::string_view stretch) {
 
 struct PangoTypesetter::Engine {
     std::string root;
-    std::map<std::pair<std::string, FallbackSet>, std::unique_ptr<FontMap>> maps;
-    std::map<std::tuple<std::string, int, bool>, Heights> heights;
+    std::map<std::pair<const Face*, FallbackSet>, std::unique_ptr<FontMap>>
+        maps; ///< found, never listed
+    std::map<const Face*, Heights> heights;
     std::map<Key, std::vector<SetLine>> kept;
 
-    const FontMap& map(const std::string& name, FallbackSet others);
+    const FontMap& map(const ink::Style& style, FallbackSet others);
     const FontMap& map_for(std::string_view words, const ink::Style& style);
     const Heights& heights_of(const ink::Style& style);
     std::vector<SetLine> broken(std::string_view words, const ink::Style& style, double width);
@@ -90,15 +91,17 @@ struct PangoTypesetter::Engine {
     ink::Words words(const SetLine& line, const ink::Style& style, ink::Point at);
 };
 
-const FontMap& PangoTypesetter::Engine::map(const std::string& name, FallbackSet others) {
-    auto& held = maps[{name, others}];
-    if (!held) held = std::make_unique<FontMap>(family(name), others, root);
+const FontMap& PangoTypesetter::Engine::map(const ink::Style& style, FallbackSet others) {
+    const Family& first = family(style.family);
+    const Face& face = first.face(style.weight, style.italic);
+    auto& held = maps[{&face, others}];
+    if (!held) held = std::make_unique<FontMap>(first, face, others, root);
     return *held;
 }
 
 /// The choice of fallbacks depends on the text alone, never on what was set before.
 const FontMap& PangoTypesetter::Engine::map_for(std::string_view words, const ink::Style& style) {
-    const FontMap& first = map(style.family, 0);
+    const FontMap& first = map(style, 0);
     FallbackSet others = 0;
     for (std::size_t at = 0; at < words.size();) {
         const char32_t code = next_code_point(words, at);
@@ -106,13 +109,14 @@ const FontMap& PangoTypesetter::Engine::map_for(std::string_view words, const in
         for (std::size_t i = 0; i < fallbacks().size(); ++i)
             if (code >= fallbacks()[i].first && code <= fallbacks()[i].last) others |= 1u << i;
     }
-    return others == 0 ? first : map(style.family, others);
+    return others == 0 ? first : map(style, others);
 }
 
 const Heights& PangoTypesetter::Engine::heights_of(const ink::Style& style) {
-    const auto [at, fresh] = heights.try_emplace({style.family, style.weight, style.italic});
+    const auto [at, fresh] =
+        heights.try_emplace(&family(style.family).face(style.weight, style.italic));
     if (!fresh) return at->second;
-    const FontMap& fonts = map(style.family, 0);
+    const FontMap& fonts = map(style, 0);
     constexpr double em = 1000;
     const auto wanted = describe(fonts, style, em);
     const Held<PangoFont> font(pango_context_load_font(fonts.context(), wanted.get()));
