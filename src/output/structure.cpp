@@ -2,6 +2,10 @@
 
 #include "output/number.hpp"
 
+#include <algorithm>
+#include <array>
+#include <string_view>
+
 namespace output {
 
 namespace {
@@ -15,6 +19,14 @@ std::string quoted(const std::string& text) {
     }
     return out + "'";
 }
+
+/// Standard structure types (ISO 32000-1, 14.8.4) that a sheet may use. Cairo would stop much
+/// later.
+constexpr auto roles = std::to_array<std::string_view>(
+    {"Part", "Sect",  "Div",   "BlockQuote", "Caption", "TOC",    "TOCI",   "P",
+     "H1",   "H2",    "H3",    "H4",         "H5",      "H6",     "L",      "LI",
+     "Lbl",  "LBody", "Table", "THead",      "TBody",   "TFoot",  "TR",     "TH",
+     "TD",   "Span",  "Quote", "Note",       "Code",    "Figure", "Formula"});
 
 bool artifact(const std::string& role) { return role == "Artifact"; }
 
@@ -72,12 +84,12 @@ void Structure::finish() {
 
 void Structure::open(std::size_t index, const ink::Tag& tag) {
     unwrap();
+    if (!artifact(tag.role) && std::ranges::find(roles, tag.role) == roles.end())
+        throw CannotDraw("the structure type '" + tag.role + "' is unknown");
     const bool inside = !open_.empty() && (artifact(open_.back().role) || !open_.back().told);
     open_.push_back({tag.role, leaf_[index] || artifact(tag.role), !inside});
     if (inside) return;
     cairo_tag_begin(context_, artifact(tag.role) ? artifact_role : tag.role.c_str(), nullptr);
-    if (cairo_status(context_) != CAIRO_STATUS_SUCCESS)
-        throw CannotDraw("the structure type '" + tag.role + "' is unknown");
 }
 
 void Structure::close(const ink::Tag& tag) {

@@ -5,7 +5,8 @@ namespace {
 using Marks = std::vector<ink::Mark>;
 
 void put(Marks& marks, const text::Lines& lines, ink::Point at) {
-    for (const auto& line : lines.lines) marks.push_back(ink::moved(line, at));
+    for (const auto& line : lines.lines)
+        marks.push_back(ink::moved(line, at));
 }
 
 void tagged(Marks& marks, const char* role, const text::Lines& lines, ink::Point at) {
@@ -24,10 +25,16 @@ void figure(Marks& marks, const char* message, ink::Point at) {
     marks.push_back(ink::Tag{true, "Figure", message});
     marks.push_back(ink::Fill{ink::Path::round_rect({at.x, at.y, 200, 80}, 6), ink::grey(0.92)});
     for (int i = 0; i < 12; ++i)
-        marks.push_back(ink::Stroke{ink::Path::circle({at.x + 15 + 15 * i, at.y + 40}, 4), 0.8,
-                                    ink::black, {}, ink::Cap::round});
-    marks.push_back(ink::Stroke{ink::Path::segment({at.x, at.y + 60}, {at.x + 200, at.y + 60}), 0.5,
-                                ink::grey(0.4), {3, 2}, ink::Cap::butt});
+        marks.push_back(ink::Stroke{ink::Path::circle({at.x + 15 + 15 * i, at.y + 40}, 4),
+                                    0.8,
+                                    ink::black,
+                                    {},
+                                    ink::Cap::round});
+    marks.push_back(ink::Stroke{ink::Path::segment({at.x, at.y + 60}, {at.x + 200, at.y + 60}),
+                                0.5,
+                                ink::grey(0.4),
+                                {3, 2},
+                                ink::Cap::butt});
     marks.push_back(ink::Tag{false, "Figure", {}});
 }
 
@@ -39,7 +46,8 @@ void table(Marks& marks, const text::Typesetter& setter, ink::Point at) {
     for (const auto& row : rows) {
         marks.push_back(ink::Tag{true, "TR", {}});
         tagged(marks, "TH", setter.set(row[0], cell, 80, 13), at);
-        tagged(marks, "TD", setter.set(row[1], cell, 60, 13, text::Align::right), {at.x + 80, at.y});
+        tagged(marks, "TD", setter.set(row[1], cell, 60, 13, text::Align::right),
+               {at.x + 80, at.y});
         marks.push_back(ink::Tag{false, "TR", {}});
         at.y += 13;
     }
@@ -62,7 +70,8 @@ page::Book sample_book(const text::Typesetter& setter, ink::Size paper) {
     book.created = "2026-05-14";
     page::Sheet one{paper, {}, "1"}, two{paper, {}, "2"};
     const double width = paper.width - 100;
-    tagged(one.marks, "H1", setter.set("My one thing", style("Vollkorn", 24, 700), width, 30), {50, 50});
+    tagged(one.marks, "H1", setter.set("My one thing", style("Vollkorn", 24, 700), width, 30),
+           {50, 50});
     tagged(one.marks, "P",
            setter.set("The first office floor flies off: fifteen affluent officials waffle about "
                       "efficient flight. AVAToLTyWa.",
@@ -76,12 +85,14 @@ page::Book sample_book(const text::Typesetter& setter, ink::Size paper) {
     put(one.marks, setter.set("Go to the drill", style("Lato", 10, 700), width, 14), {50, 300});
     foot(one.marks, setter, "page 1", paper);
     two.marks.push_back(ink::Place{{50, 50}, "drill-1"});
-    tagged(two.marks, "H2", setter.set("What do I do at home", style("Vollkorn", 16, 400, true), width, 22),
+    tagged(two.marks, "H2",
+           setter.set("What do I do at home", style("Vollkorn", 16, 400, true), width, 22),
            {50, 50});
     figure(two.marks, "Afterwards it was square.", {50, 100});
     table(two.marks, setter, {50, 220});
     foot(two.marks, setter, "page 2", paper);
     book.sheets = {one, two};
-    book.bookmarks = {{"My one thing", 1, 0, {50, 50}}, {"At home", 1, 1, {50, 50}}, {"Table", 2, 1, {50, 220}}};
+    book.bookmarks = {
+        {"My one thing", 1, 0, {50, 50}}, {"At home", 1, 1, {50, 50}}, {"Table", 2, 1, {50, 220}}};
     return book;
 }

@@ -1,0 +1,97 @@
+#include "output/file.hpp"
+
+#include "tool.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <csignal>
+#include <filesystem>
+#include <sys/resource.h>
+#include <unistd.h>
+
+namespace fs = std::filesystem;
+
+namespace {
+
+using Catch::Matchers::Contains;
+
+fs::path fresh_folder() {
+    const fs::path folder = scratch("files");
+    fs::remove_all(folder);
+    fs::create_directories(folder);
+    return folder;
+}
+
+std::size_t entries(const fs::path& folder) {
+    return static_cast<std::size_t>(std::distance(fs::directory_iterator(folder), {}));
+}
+
+} // namespace
+
+TEST_CASE("a file is written whole, replaces the old one and leaves nothing beside it") {
+    const auto folder = fresh_folder();
+    const auto target = (folder / "sheet.pdf").string();
+    output::write_file(target, "one");
+    fs::permissions(target, fs::perms::owner_read | fs::perms::owner_write);
+    output::write_file(target, "two");
+    CHECK(slurp(target) == "two");
+    CHECK(entries(folder) == 1);
+    CHECK(fs::status(target).permissions() == (fs::perms::owner_read | fs::perms::owner_write));
+}
+
+TEST_CASE("a link to a file stays a link") {
+    const auto folder = fresh_folder();
+    output::write_file((folder / "real.pdf").string(), "one");
+    fs::create_symlink("real.pdf", folder / "link.pdf");
+    output::write_file((folder / "link.pdf").string(), "two");
+    CHECK(fs::is_symlink(folder / "link.pdf"));
+    CHECK(slurp((folder / "real.pdf").string()) == "two");
+}
+
+TEST_CASE("an input is never overwritten, however it is spelt") {
+    const auto folder = fresh_folder();
+    const auto input = (folder / "lesson.yaml").string();
+    output::write_file(input, "student: Mel");
+    const auto odd = (folder / "." / ".." / folder.filename() / "lesson.yaml").string();
+    fs::create_hard_link(input, folder / "other.yaml");
+    for (const auto& target : {input, odd, (folder / "other.yaml").string()})
+        CHECK_THROWS_WITH(output::write_file(target, "pdf", {input}),
+                          Contains("it is an input of this run"));
+    CHECK(slurp(input) == "student: Mel");
+    CHECK(entries(folder) == 2);
+}
+
+TEST_CASE("what cannot be written is said with its reason, before the work") {
+    const auto folder = fresh_folder();
+    CHECK_THROWS_WITH(output::check_target((folder / "no" / "a.pdf").string()),
+                      Contains("there is no folder"));
+    CHECK_THROWS_WITH(output::check_target(folder.string()), Contains("it is a folder"));
+    CHECK_THROWS_WITH(output::check_target("/dev/null"), Contains("not a regular file"));
+    CHECK_THROWS_WITH(output::check_target(""), Contains("the name is empty"));
+    CHECK_NOTHROW(output::check_target("-"));
+    CHECK(entries(folder) == 0);
+}
+
+TEST_CASE("a failure half way keeps the old file and leaves nothing behind") {
+    const auto folder = fresh_folder();
+    const auto target = (folder / "sheet.pdf").string();
+    output::write_file(target, "old");
+    // A limit on file size makes the write itself fail, as a full disk would.
+    const pid_t child = fork();
+    if (child == 0) {
+        const rlimit small{4096, 4096};
+        setrlimit(RLIMIT_FSIZE, &small);
+        std::signal(SIGXFSZ, SIG_IGN);
+        try {
+            output::write_file(target, std::string(100000, 'x'));
+        } catch (const output::CannotWrite&) {
+            _exit(7);
+        }
+        _exit(0);
+    }
+    int status = 0;
+    waitpid(child, &status, 0);
+    CHECK((WIFEXITED(status) && WEXITSTATUS(status) == 7));
+    CHECK(slurp(target) == "old");
+    CHECK(entries(folder) == 1);
+}
