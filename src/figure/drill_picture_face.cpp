@@ -4,10 +4,10 @@
 namespace figure::scene {
 
 void edge_line(Sketch& s) {
-    s.scene({-330, -230, 560, 360});
-    s.rect({-200, -22, 400, 22}, ink::grey(0.9)); // the tape
-    s.iron({0, 0}, 0, 260);
-    s.target({0, -60}, 90);
+    s.scene({-240, -180, 400, 290});
+    s.rect({-130, -22, 270, 22}, ink::grey(0.9)); // the tape
+    s.iron({0, 0}, 0, 190);
+    s.target({0, -50}, 70);
     s.dashed({{0, 36}, {0, 120}});
 }
 
@@ -50,7 +50,7 @@ void gate(Sketch& s) {
     s.line({{-43, -190}, {43, -190}}, Sketch::thin);
     s.line({{-43, -198}, {-43, -182}}, Sketch::thin);
     s.line({{43, -198}, {43, -182}}, Sketch::thin);
-    s.words("drillpic.gate.wide", {150, -204}, text::Align::centre);
+    s.words("drillpic.gate.wide", {82, -210}, text::Align::left);
     s.ball({0, 0});
     s.putter({0, 30}, 240);
 }

@@ -29,15 +29,15 @@ void open_palm(Sketch& s) {
 }
 
 void balance(Sketch& s) {
-    s.scene({-60, -130, 560, 250});
+    s.scene({-60, -110, 560, 220});
     s.limbs({{{{240, 0}, {440, 0}}, 9}}, Sketch::usual);
     s.shape({{432, -6}, {470, -10}, {478, 48}, {446, 60}, {440, 6}});
     s.limbs({{{{0, 0}, {250, 0}}, 25}}, Sketch::heavy, ink::grey(0.9));
-    s.limbs({{{{118, 90}, {150, 34}, {128, 24}, {100, 36}}, 21}});  // bent forefinger
-    s.limbs({{{{-20, -62}, {16, -40}, {52, -38}, {84, -66}}, 44}}); // pad on top
-    s.limbs({{{{-20, -62}, {84, -66}}, 44}}, 0);
-    s.arrow({460, 66}, {460, 112}, Sketch::heavy);
-    s.arrow({16, -116}, {16, -72}, Sketch::usual);
+    s.limbs({{{{-20, -38}, {70, -40}}, 48}}); // pad on top
+    s.circle({122, 31}, 17);                  // the forefinger, end on
+    s.dashed({{122, 50}, {122, 104}});
+    s.arrow({460, 66}, {460, 108}, Sketch::heavy);
+    s.arrow({24, -106}, {24, -66}, Sketch::heavy);
 }
 
 void golfers_eye(Sketch& s) {
@@ -48,25 +48,23 @@ void golfers_eye(Sketch& s) {
     eye.curve({20, -118}, {-20, -118}, {-48, -150}).close();
     s.solid(eye);
     s.circle({0, -151}, 12, ink::black, 0);
-    s.dashed({{-12, -122}, {-40, -22}});
-    s.dashed({{8, -122}, {-4, -34}});
-    s.limbs({{{{18, -62}, {18, 106}}, 23}}, Sketch::heavy, ink::grey(0.9));
-    s.limbs({{{{-34, 0}, {-24, 54}, {14, 64}, {40, 20}, {10, 0}, {-10, 30}}, 46}});
-    s.limbs({{{{-46, -2}, {-48, 2}}, 34}, {{{-10, -12}, {-10, -8}}, 34}});
-    s.limbs({{{{-34, 16}, {24, 40}}, 44}}, 0);
-    s.limbs({{{{38, 36}, {28, 84}}, 22}});
+    s.dashed({{-10, -122}, {-22, -46}});
+    s.dashed({{4, -122}, {-14, -10}});
+    // two bumps beside the handle
+    s.limbs({{{{8, -66}, {8, 106}}, 24}}, Sketch::heavy, ink::grey(0.9));
+    s.path(ink::Path{}.move({-6, -52}).curve({-34, -50}, {-34, -18}, {-10, -14}), Sketch::heavy);
+    s.path(ink::Path{}.move({-10, -12}).curve({-34, -10}, {-34, 20}, {-6, 24}), Sketch::heavy);
 }
 
 void butt_end(Sketch& s) {
-    s.scene({-100, -66, 210, 140});
-    s.limbs({{{{-20, 20}, {96, 20}}, 40}}, Sketch::heavy, ink::grey(0.9));
-    s.limbs({{{{-40, 20}, {-38, 20}}, 40}}, Sketch::heavy, ink::grey(0.9));
-    s.limbs({{{{-18, -20}, {10, -22}, {80, -28}}, 38}, {{{-18, -20}, {70, -34}}, 38}});
-    s.limbs({{{{-18, -20}, {80, -28}}, 37}}, 0);
+    s.scene({-100, -66, 210, 120});
+    s.limbs({{{{-20, 20}, {92, 20}}, 40}}, Sketch::heavy, ink::grey(0.9));
+    s.line({{-26, 1}, {-26, 39}}, Sketch::usual); // the cap of the handle
+    s.limbs({{{{-16, -20}, {70, -22}}, 38}});
     // the pencil stops at the closed joint
-    s.shape({{-96, -6}, {-62, -6}, {-50, -1}, {-62, 4}, {-96, 4}});
-    s.line({{-62, -6}, {-62, 4}}, Sketch::thin);
-    s.line({{-46, -14}, {-46, 10}}, Sketch::heavy);
+    s.shape({{-98, -6}, {-64, -6}, {-50, -1}, {-64, 4}, {-98, 4}});
+    s.line({{-64, -6}, {-64, 4}}, Sketch::thin);
+    s.line({{-46, -16}, {-46, 12}}, 2.0);
 }
 
 void kettle(Sketch& s) {
@@ -91,25 +89,20 @@ void kettle(Sketch& s) {
 }
 
 void joined(Sketch& s) {
-    s.scene({-110, -150, 220, 300});
-    s.limbs({{{{0, -140}, {0, 140}}, 23}}, Sketch::heavy, ink::grey(0.9));
-    s.limbs({{{{-22, -84}, {-20, -30}, {18, -26}, {20, -84}}, 44}});
-    s.limbs({{{{-20, -80}, {18, -30}}, 52}}, 0);
-    s.limbs({{{{4, -40}, {6, 30}}, 22}}); // lead thumb down the handle
-    s.limbs({{{{-18, -2}, {-20, 54}, {20, 58}, {30, 0}}, 44}});
-    s.limbs({{{{-16, 0}, {22, 50}}, 50}, {{{24, 6}, {-16, 50}}, 48}}, 0);
-    s.dashed({{-4, -16}, {-4, 26}, {6, 36}, {16, 26}, {16, -14}}, Sketch::thin);
-    s.limbs({{{{-10, 44}, {-6, 92}}, 22}});
-    s.arrow({98, -64}, {46, 4}, Sketch::heavy);
+    s.scene({-130, -150, 260, 300});
+    s.limbs({{{{0, -140}, {0, 140}}, 24}}, Sketch::heavy, ink::grey(0.9));
+    // where each hand lies: the trail hand's place covers the lead thumb
+    s.path(ink::Path::round_rect({-42, -112, 84, 100}, 30), Sketch::heavy);
+    s.limbs({{{{6, -30}, {6, 34}}, 18}});
+    s.path(ink::Path::round_rect({-46, -24, 92, 100}, 30), Sketch::heavy);
+    s.arrow({116, -60}, {56, 6}, Sketch::heavy);
 }
 
 void light_to_firm(Sketch& s) {
     s.scene({-170, -110, 340, 220});
     s.limbs({{{{-160, -40}, {150, -40}}, 25}}, Sketch::heavy, ink::grey(0.9));
-    s.limbs({{{{-78, -58}, {-70, -16}, {0, -14}, {6, -58}}, 46}});
-    s.limbs({{{{-74, -54}, {0, -20}}, 54}, {{{-74, -20}, {0, -54}}, 54}}, 0);
-    s.line({{29, -96}, {29, -30}}, Sketch::heavy); // pen mark over glove and handle
-    s.line({{8, -62}, {60, -62}}, Sketch::heavy);
+    s.round_rect({-100, -84, 120, 88}, 34, ink::white, Sketch::usual); // where the hand lies
+    s.line({{-20, -40}, {66, -40}}, 2.4); // the pen mark runs over glove and handle
     // from light to firm
     s.shape({{-150, 96}, {150, 96}, {150, 40}});
     s.arrow({-17, 30}, {-17, 66}, Sketch::heavy);

@@ -32,7 +32,7 @@ ink::Path Sketch::to(const ink::Path& path) const {
 }
 
 void Sketch::path(const ink::Path& path, double width) {
-    drawing_.add(ink::Stroke{to(path), width, easel_.theme.text});
+    drawing_.add(ink::Stroke{to(path), width, easel_.theme.text, {}, ink::Cap::round});
 }
 
 void Sketch::solid(const ink::Path& path, ink::Colour fill, double width) {
@@ -103,7 +103,7 @@ void Sketch::limbs(const std::vector<Limb>& limbs, double width, ink::Colour fil
                                 {},
                                 ink::Cap::round});
     };
-    pass(width, easel_.theme.text);
+    if (width > 0) pass(width, easel_.theme.text);
     pass(-width, fill);
 }
 
@@ -150,12 +150,23 @@ void Sketch::target_side(ink::Point from, double length) {
 
 void Sketch::ball(ink::Point at) { circle(at, 21.3); }
 
-ink::Path Sketch::turned(const Points& points, ink::Point at, double degrees) {
+Points Sketch::turned(const Points& points, ink::Point at, double degrees) {
     const double s = std::sin(degrees * degree), c = std::cos(degrees * degree);
     Points out;
     for (const auto& p : points)
         out.push_back({at.x + c * p.x - s * p.y, at.y + s * p.x + c * p.y});
-    return ink::Path::polyline(out, true);
+    return out;
+}
+
+ink::Path Sketch::smooth(const Points& p) {
+    ink::Path out;
+    const std::size_t n = p.size();
+    out.move(p[0]);
+    for (std::size_t i = 0; i < n; ++i) { // Catmull and Rom's curve as Bezier pieces
+        const ink::Point a = p[(i + n - 1) % n], b = p[i], c = p[(i + 1) % n], d = p[(i + 2) % n];
+        out.curve(b + (c - a) * (1.0 / 6), c - (d - b) * (1.0 / 6), c);
+    }
+    return out.close();
 }
 
 void Sketch::iron(ink::Point at, double turn, double shaft) {
@@ -168,9 +179,8 @@ void Sketch::iron(ink::Point at, double turn, double shaft) {
     limbs({{{put(-38, 12), put(-38 - shaft, 12 - lean)}, 10}}, thin);
     limbs({{{put(-38 - shaft * 0.52, 12 - lean * 0.52), put(-38 - shaft, 12 - lean)}, 19}}, thin,
           easel_.theme.tint);
-    solid(turned({{-42, 3}, {-38, 0}, {36, 0}, {42, 8}, {38, 24}, {20, 27}, {-30, 18}, {-42, 18}},
-                 at, turn),
-          ink::white, usual);
+    shape(turned({{-42, 3}, {-38, 0}, {36, 0}, {42, 8}, {38, 24}, {20, 27}, {-30, 18}, {-42, 18}},
+                 at, turn));
     path(ink::Path::segment(put(-38, 0), put(38, 0)), heavy);
 }
 
@@ -182,14 +192,14 @@ void Sketch::putter(ink::Point at, double shaft) {
 
 void Sketch::shoe(ink::Point at, double turn, bool ghost) {
     Points half;
-    const double xs[] = {-140, -125, -70, -10, 60, 110, 140};
-    const double ys[] = {0, -34, -40, -37, -50, -42, -6};
+    const double xs[] = {-142, -118, -60, 0, 60, 112, 142};
+    const double ys[] = {0, -32, -37, -38, -48, -42, 0};
     for (std::size_t i = 0; i < 7; ++i)
         half.push_back({xs[i], ys[i]});
     Points all = half;
-    for (std::size_t i = 7; i-- > 1;)
-        all.push_back({xs[i], -ys[i] * 0.92});
-    const ink::Path outline = turned(all, at, turn);
+    for (std::size_t i = 6; i-- > 1;)
+        all.push_back({xs[i], -ys[i] * 0.9});
+    const ink::Path outline = smooth(turned(all, at, turn));
     if (ghost) {
         drawing_.add(ink::Stroke{to(outline), thin, easel_.theme.text, {2.4, 2.0}, ink::Cap::butt});
         return;

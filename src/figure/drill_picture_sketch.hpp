@@ -66,12 +66,15 @@ class Sketch {
     /// An arc of a circle as points; degrees clockwise from the right.
     static Points arc(ink::Point centre, double radius, double from, double to);
 
+    /// A closed line through the points without corners.
+    static ink::Path smooth(const Points& points);
+
     ink::Drawing done(std::string message);
 
   private:
     ink::Point to(ink::Point p) const;
     ink::Path to(const ink::Path& path) const;
-    static ink::Path turned(const Points& points, ink::Point at, double degrees);
+    static Points turned(const Points& points, ink::Point at, double degrees);
 
     const Easel& easel_;
     bool left_;

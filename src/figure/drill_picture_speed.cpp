@@ -44,14 +44,13 @@ void rails(Sketch& s) {
     s.limbs({{{{110, 320}, {110, -440}}, 16}}, Sketch::usual, ink::grey(0.9));
     s.ball({0, 0});
     s.iron({0, 28}, 0, 200);
-    s.target({110, -456}, 34);
-    s.dashed({{0, -40}, {0, -420}});
+    s.target({0, -60}, 330);
 }
 
 void ten(Sketch& s) {
-    s.scene({-30, -40, 560, 250});
+    s.scene({-30, -40, 560, 290});
     for (int i = 0; i < 10; ++i) {
-        const double x = 25 + 100.0 * (i % 5), y = 110.0 * (i / 5);
+        const double x = 25 + 100.0 * (i % 5), y = 140.0 * (i / 5);
         s.circle({x + 25, y}, 22);
         s.rect({x, y + 34, 50, 50});
     }

@@ -60,21 +60,29 @@ std::vector<std::string> drill_cautions(const Easel& easel, const drills::Drill&
         for (const char* key : keys)
             lines.push_back(w.say(key));
     };
-    if (junior) add({"caution.junior"});
+    const auto headed = [&](const std::string& key) {
+        lines.push_back(w.say(key + ".head") + " " + w.say(key));
+    };
+    if (junior) headed("caution.junior");
     switch (drill.space) {
     case drills::Space::no_swing:
         add({"caution.slow", "caution.hand"});
         break;
     case drills::Space::swing:
-        add({"caution.space.clear", "caution.warm-up", "caution.indoors"});
+        lines.push_back(w.say("caution.space.head") + " " + w.say("caution.space.clear"));
+        headed("caution.warm-up");
+        add({"caution.indoors"});
         break;
     case drills::Space::range:
-        add({"caution.range.forward", "caution.warm-up", "caution.range"});
+        lines.push_back(w.say("caution.range.head") + " " + w.say("caution.range.forward"));
+        headed("caution.warm-up");
+        add({"caution.range"});
         break;
     }
     if (drill.family == "speed") add({junior ? "caution.speed.junior" : "caution.speed"});
     add({"caution.rules"});
-    if (lines.size() > 6) lines.resize(6);
+    const std::size_t most = junior ? 3 : 6;
+    if (lines.size() > most) lines.resize(most);
     return lines;
 }
 

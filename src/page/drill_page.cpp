@@ -87,7 +87,9 @@ class Composer {
     const ChosenDrill& chosen() const { return story_.drills[index_]; }
     const drills::Drill& drill() const { return chosen().drill; }
     double width() const { return live_.width; }
-    double label_width() const { return easel_.theme.setting(Text::label).style.size * 9.2; }
+    double label_width() const {
+        return easel_.theme.setting(Text::label).style.size * (large_ ? 7.4 : 9.2);
+    }
     const std::string& wished(const std::string& wish, const std::string& own) const {
         return wish.empty() ? own : wish;
     }
@@ -131,33 +133,34 @@ class Composer {
             shown = picture(right, std::clamp(room, 84.0, junior_ ? 170.0 : 132.0));
         }
         ink::Drawing aside = stacked({shown, needs}, 8);
-        if (aside.size.height < text.size.height + 40 || junior_)
-            return side_by_side({{text, 0}, {aside, left + gutter}});
         return side_by_side({{text, 0}, {aside, left + gutter}});
     }
 
     /// Check, dose, good enough, pass mark, repair line and cautions.
-    ink::Drawing facts(const Level& level) const {
+    enum class Facts { all, doing, judging };
+    ink::Drawing facts(const Level& level, Facts which = Facts::all) const {
         const double w = width(), label = label_width();
         std::vector<ink::Drawing> rows;
         const auto fact = [&](const char* key, const std::string& words) {
             if (!words.empty()) rows.push_back(drill_fact(easel_, say(key), words, w, label));
         };
+        const bool doing = which != Facts::judging, judging = which != Facts::doing;
         const std::string& dose = wished(chosen().wish.dose, drill().dose);
-        fact("drill.dose", junior_ ? dose
-                                   : dose + (dose.empty() ? "" : " · ") +
-                                         say("drill.minutes", {{"n", drill().minutes}}));
-        if (!drill().check.empty())
+        if (doing)
+            fact("drill.dose", junior_ ? dose
+                                       : dose + (dose.empty() ? "" : " · ") +
+                                             say("drill.minutes", {{"n", drill().minutes}}));
+        if (doing && !drill().check.empty())
             rows.push_back(drill_check(easel_, say("drill.check"), drill().check, w, label));
-        if (!junior_) {
+        if (judging && !junior_) {
             if (level.good_enough) fact("drill.good-enough", drill().good_enough);
             fact("drill.pass", wished(chosen().wish.pass, drill().pass));
         }
-        if (level.repair) fact("drill.repair", drill().repair);
+        if (judging && level.repair) fact("drill.repair", drill().repair);
         auto lines = drill_cautions(easel_, drill(), junior_);
         if (lines.size() > level.cautions) lines.resize(level.cautions);
-        rows.push_back(drill_caution_lines(easel_, lines, w, label));
-        return stacked(rows, 2.5);
+        if (doing) rows.push_back(drill_caution_lines(easel_, lines, w, label));
+        return stacked(rows, 1.5);
     }
 
     ink::Drawing plan() const {
@@ -174,10 +177,13 @@ class Composer {
         return out;
     }
 
-    ink::Drawing strange_note(double wide) const {
-        return tagged(figure::paragraph(easel_, Text::small,
-                                        say("drillpage.strange") + " " + say("drill.missed"), wide),
-                      "P");
+    /// What the rows mean; without the stage texts the stages' names at least.
+    ink::Drawing log_note(bool with_stages) const {
+        std::string note = say("drillpage.strange") + " " + say("drill.missed");
+        if (!with_stages)
+            note = say("drill.stage.a") + " · " + say("drill.stage.b") + " · " +
+                   say("drill.stage.c") + ". " + note;
+        return tagged(figure::paragraph(easel_, Text::small, note, width()), "P");
     }
 
     void fill_log(Side& side, const Level& level, double row) const {
@@ -201,7 +207,7 @@ class Composer {
         } else {
             side.add(log_grid(easel_, 1, log_days, width(), row), 6);
         }
-        side.add(strange_note(width()), 2);
+        side.add(log_note(level.stages), 2);
     }
 
     /// The first level at which `build` fits; rows grow into what is left, then the gaps do.
@@ -225,9 +231,9 @@ class Composer {
         return fitted([&](const Level& level, double row) {
             Side side;
             side.add(drill_head(easel_, story_, index_, level.reason, width()), 0);
-            side.add(how(level), 9);
-            side.add(facts(level), 8);
-            side.add(plan(), 6);
+            side.add(how(level), 7);
+            side.add(facts(level), 7);
+            side.add(plan(), 5);
             fill_log(side, level, row);
             side.add(log_cold(easel_, story_.lesson, drill(), width()), 7);
             return side;
@@ -239,13 +245,14 @@ class Composer {
             Side side;
             side.add(drill_head(easel_, story_, index_, level.reason, width()), 0);
             const double gutter = 18, half = (width() - gutter) / 2;
-            ink::Drawing shown = level.picture ? picture(half, 150) : ink::Drawing{};
+            ink::Drawing shown = level.picture ? picture(half, 112) : ink::Drawing{};
             const bool pair = shown.size.height > 0;
             ink::Drawing needs = drill_needs(easel_, drill(), pair ? half : width());
             side.add(pair ? side_by_side({{needs, 0}, {shown, half + gutter}}) : needs, 10);
             side.add(drill_steps(easel_, steps(), width()), 10);
             const std::string& cue = wished(chosen().wish.cue, drill().cue);
             if (!cue.empty()) side.add(drill_cue(easel_, cue, width()), 12);
+            side.add(facts(level, Facts::doing), 12);
             return side;
         });
     }
@@ -253,7 +260,7 @@ class Composer {
     ink::Drawing back() const {
         return fitted([&](const Level& level, double row) {
             Side side;
-            side.add(facts(level), 0);
+            side.add(facts(level, Facts::judging), 0);
             side.add(plan(), 8);
             fill_log(side, level, row);
             side.add(log_cold(easel_, story_.lesson, drill(), width()), 7);
@@ -274,14 +281,17 @@ class Composer {
 Section drill_page(const Easel& easel, const Story& story, std::size_t index,
                    const HoldPicture& hold) {
     const std::string& name = story.drills.at(index).drill.name;
-    Section section{.name = "drill-" + std::to_string(index + 1), .right_hand = true};
+    Section section;
+    section.name = "drill-" + std::to_string(index + 1);
+    section.right_hand = true;
     section.title =
         story.drills.size() > 1
             ? easel.words.say("drill.title",
                               {{"n", index + 1}, {"of", story.drills.size()}, {"name", name}})
             : easel.words.say("drill.title-one", {{"name", name}});
     for (auto& side : Composer(easel, story, index, hold).sides()) {
-        Block block{.name = section.name};
+        Block block;
+        block.name = section.name;
         block.pieces.push_back({std::move(side)});
         section.blocks.push_back(std::move(block));
     }

@@ -55,7 +55,7 @@ ink::Drawing sentence_to_fill(const Easel& easel, std::string_view sentence, dou
     if (sentence.find(blank) == std::string_view::npos)
         return tagged(figure::paragraph(easel, setting, sentence, width), "P");
     const double space = easel.type.line(" ", setting.style).width;
-    const double leading = std::max(setting.leading * 1.4, 24.0);
+    const double leading = std::max(setting.leading * 1.35, 23.0);
     const auto tokens = tokens_of(easel, sentence, setting.style);
     ink::Drawing out;
     out.size.width = width;

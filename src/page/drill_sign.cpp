@@ -11,8 +11,9 @@ ink::Drawing space_sign(const figure::Easel& easel, drills::Space space, double 
     };
     switch (space) {
     case drills::Space::no_swing:
-        stroke(ink::Path{}.move({6, 3}).line({6, 22}), 1.4);
-        stroke(ink::Path{}.move({6, 13}).line({18, 13}).line({18, 22}), 1.4);
+        stroke(ink::Path{}.move({4.5, 2}).line({6.5, 13}).line({6.5, 22.5}), 1.4);
+        stroke(ink::Path{}.move({19, 13}).line({19, 22.5}), 1.4);
+        stroke(ink::Path{}.move({6.5, 13}).line({19.5, 13}), 2.8);
         break;
     case drills::Space::swing:
         out.add(ink::Stroke{ink::Path::circle({12, 12}, 10.5).scaled(u, u),
@@ -20,8 +21,8 @@ ink::Drawing space_sign(const figure::Easel& easel, drills::Space space, double 
                             easel.theme.text,
                             {2.4, 2.0},
                             ink::Cap::butt});
-        stroke(ink::Path::circle({12, 12}, 2.4), 1.0);
-        stroke(ink::Path{}.move({13.8, 13.8}).line({18.6, 18.6}), 1.6);
+        out.add(ink::Fill{ink::Path::circle({12, 12}, 2.8).scaled(u, u), easel.theme.text});
+        stroke(ink::Path{}.move({12, 12}).line({18.2, 6.4}).line({20.4, 8.2}), 1.4);
         break;
     case drills::Space::range:
         stroke(ink::Path{}.move({8, 22}).line({8, 3}), 1.4);

@@ -75,11 +75,10 @@ ink::Drawing log_cold(const Easel& easel, const record::Lesson& lesson, const dr
     const double left = wide ? inner * 0.49 : inner;
     const double right = wide ? inner - left - gutter : inner;
 
-    std::string when = w.say("cold.date-empty");
-    if (lesson.cold_test || lesson.next)
-        when = w.say(
-            "cold.date",
-            {{"date", words::date_long(lesson.cold_test ? *lesson.cold_test : *lesson.next, w)}});
+    const auto date = lesson.cold_test ? lesson.cold_test : lesson.next;
+    const std::string when =
+        date ? w.say("drillpage.cold-head", {{"date", words::date_long(*date, w)}})
+             : w.say("cold.title");
     const std::string bring =
         lesson.next ? w.say("cold.bring", {{"date", words::date_long(*lesson.next, w)}})
                     : w.say("cold.bring-next");
@@ -87,8 +86,7 @@ ink::Drawing log_cold(const Easel& easel, const record::Lesson& lesson, const dr
                        : drill.space == drills::Space::no_swing ? "cold.placements"
                                                                 : "cold.shots";
     const double sign = easel.theme.setting(Text::heading).style.size;
-    ink::Drawing head = figure::paragraph(
-        easel, Text::heading, w.say("drillpage.cold-head", {{"when", when}}), left - sign - 4);
+    ink::Drawing head = figure::paragraph(easel, Text::heading, when, left - sign - 4);
     ink::Drawing title;
     title.size = {left, head.size.height};
     figure::put(title, figure::Symbol::cold,
@@ -139,10 +137,12 @@ ink::Drawing log_path(const Easel& easel, double width, double height) {
     out.add(ink::Stroke{road, 1.4, easel.theme.text, {5, 4}, ink::Cap::butt});
     for (const auto& p : at) {
         out.add(ink::Fill{ink::Path::circle(p, radius), ink::white});
-        out.add(ink::Stroke{ink::Path::circle(p, radius), 1.4, easel.theme.text});
+        out.add(
+            ink::Stroke{ink::Path::circle(p, radius), 1.4, easel.theme.text, {}, ink::Cap::butt});
     }
     const ink::Point end{at.back().x, at.back().y - radius};
-    out.add(ink::Stroke{ink::Path::segment(end, {end.x, end.y - 26}), 1.4, easel.theme.text});
+    out.add(ink::Stroke{
+        ink::Path::segment(end, {end.x, end.y - 26}), 1.4, easel.theme.text, {}, ink::Cap::butt});
     out.add(
         ink::Fill{ink::Path::polyline(
                       {{end.x, end.y - 26}, {end.x + 17, end.y - 20}, {end.x, end.y - 14}}, true),

@@ -1,0 +1,153 @@
+#include "page/log_notes.hpp"
+
+#include "page/parts.hpp"
+
+#include <algorithm>
+
+namespace page {
+
+using figure::Easel;
+using theme::Text;
+
+namespace {
+
+constexpr double line_distance = 9 * figure::mm;
+constexpr double group_gap = 13;
+constexpr double least_lines = 3; ///< a place for questions with fewer is none
+
+/// Bold words and then the text on the same line, as far as it goes.
+ink::Drawing run_in(const Easel& easel, const Note& note, double width) {
+    const auto& setting = easel.theme.setting(note.style);
+    ink::Style bold = figure::bold(easel, Text::body);
+    bold.size = std::max(setting.style.size * 0.96, easel.theme.smallest);
+    const double head = easel.type.line(note.head + " ", bold).width;
+    std::size_t cut = 0;
+    for (std::size_t at = 0; at < note.text.size() && note.text[at] != '\n';) {
+        const std::size_t end = std::min(note.text.find_first_of(" \n", at + 1), note.text.size());
+        if (head + easel.type.line(note.text.substr(0, end), setting.style).width > width) break;
+        cut = at = end;
+    }
+    if (cut == 0)
+        return stacked({figure::paragraph(easel, {bold, setting.leading}, note.head, width),
+                        figure::paragraph(easel, note.style, note.text, width)},
+                       0);
+    const auto first =
+        easel.type.set(note.text.substr(0, cut), setting.style, width * 2, setting.leading);
+    ink::Drawing out;
+    out.size = {width, setting.leading};
+    const double base = first.lines.front().at.y;
+    out.add(figure::label(easel, bold, note.head, {0, base}));
+    out.add(ink::moved(first.lines.front(), {head, 0}));
+    if (cut >= note.text.size()) return out;
+    const ink::Drawing rest =
+        figure::paragraph(easel, note.style, note.text.substr(cut + 1), width);
+    out.add(rest, {0, setting.leading});
+    out.size.height += rest.size.height;
+    return out;
+}
+
+ink::Drawing note(const Easel& easel, const Note& note, double width) {
+    if (note.head.empty())
+        return tagged(figure::paragraph(easel, note.style, note.text, width), "P");
+    return tagged(run_in(easel, note, width), "P");
+}
+
+ink::Drawing column(const Easel& easel, const std::vector<NoteGroup>& groups, double width) {
+    std::vector<ink::Drawing> parts;
+    for (const auto& group : groups)
+        parts.push_back(note_group(easel, group, width));
+    return stacked(parts, group_gap);
+}
+
+double lines_height(const Easel& easel, double lines) {
+    return easel.theme.setting(Text::heading).leading + lines * line_distance;
+}
+
+} // namespace
+
+ink::Drawing note_group(const Easel& easel, const NoteGroup& group, double width) {
+    if (group.notes.empty()) return {};
+    const double pad = group.boxed ? 9 : 0, inner = width - 2 * pad;
+    std::vector<ink::Drawing> parts;
+    if (!group.title.empty())
+        parts.push_back(tagged(figure::paragraph(easel, Text::heading, group.title, inner), "H2"));
+    for (const auto& each : group.notes)
+        parts.push_back(note(easel, each, inner));
+    const ink::Drawing body = stacked(parts, 4);
+    if (!group.boxed) return body;
+    ink::Drawing out;
+    out.size = {width, body.size.height + 2 * pad};
+    out.add(ink::Stroke{ink::Path::rect({0.5, 0.5, width - 1, out.size.height - 1}),
+                        1.0,
+                        easel.theme.text,
+                        {},
+                        ink::Cap::butt});
+    out.add(body, {pad, pad});
+    return out;
+}
+
+ink::Drawing lines_to_write_on(const Easel& easel, std::string_view title, double width,
+                               double height) {
+    ink::Drawing out;
+    out.add(tagged(figure::paragraph(easel, Text::heading, title, width), "H2"), {});
+    const double head = easel.theme.setting(Text::heading).leading;
+    const int lines = static_cast<int>((height - head + 0.01) / line_distance);
+    for (int i = 1; i <= lines; ++i) {
+        const double y = head + i * line_distance;
+        out.add(ink::Stroke{ink::Path::segment({0, y - 1}, {width, y - 1}),
+                            easel.theme.widths.rule,
+                            easel.theme.rule,
+                            {},
+                            ink::Cap::butt});
+    }
+    out.size = {width, head + lines * line_distance};
+    return out;
+}
+
+std::vector<Block> page_of_notes(const Easel& easel, std::string_view title,
+                                 const std::vector<NoteGroup>& over,
+                                 const std::vector<NoteGroup>& left,
+                                 const std::vector<NoteGroup>& right,
+                                 std::string_view lines_title) {
+    const double width = column_width(easel), gutter = 20, half = (width - gutter) / 2;
+    std::vector<Block> blocks{page_title(easel, title)};
+    const double page = easel.theme.live(true).height - blocks.front().height();
+    const bool large = easel.theme.setting(Text::body).style.size > 14;
+
+    const ink::Drawing top = column(easel, over, width);
+    const ink::Drawing two =
+        side_by_side({{column(easel, left, half), 0}, {column(easel, right, half), half + gutter}});
+    const ink::Drawing body = stacked({top, two}, group_gap);
+    const auto add = [&](std::string name, ink::Drawing drawing, double before) {
+        if (drawing.size.height <= 0) return;
+        Block block;
+        block.name = std::move(name);
+        block.space_before = before;
+        block.pieces.push_back({std::move(drawing)});
+        blocks.push_back(std::move(block));
+    };
+    const double rest = page - body.size.height - group_gap - 4;
+    if (!large && rest >= lines_height(easel, least_lines)) {
+        add("notes", body, 0);
+        add("lines", lines_to_write_on(easel, lines_title, width, rest), group_gap + 4);
+        return blocks;
+    }
+    double used = 0;
+    for (const auto* groups : {&over, &left, &right})
+        for (const auto& group : *groups) {
+            ink::Drawing drawing = note_group(easel, group, width);
+            if (drawing.size.height <= 0) continue;
+            const double before = used > 0 ? group_gap : 0;
+            const double room = blocks.size() == 1 ? page : easel.theme.live(true).height;
+            used = used + before + drawing.size.height > (used < page ? page : room)
+                       ? drawing.size.height
+                       : used + before + drawing.size.height;
+            add("notes", std::move(drawing), before);
+        }
+    double left_over = page - used - group_gap;
+    if (left_over < lines_height(easel, least_lines)) left_over = easel.theme.live(true).height;
+    add("lines", lines_to_write_on(easel, lines_title, width, left_over), group_gap);
+    return blocks;
+}
+
+} // namespace page

@@ -1,0 +1,154 @@
+#include "page/next_page.hpp"
+
+#include "page/log_notes.hpp"
+#include "page/verdict.hpp"
+#include "words/date.hpp"
+#include "words/side.hpp"
+
+#include <cmath>
+
+namespace page {
+
+using figure::Easel;
+using theme::Text;
+
+namespace {
+
+NoteGroup lessons_so_far(const Easel& easel, const record::Lesson& lesson) {
+    NoteGroup group{easel.words.say("history.lessons"), {}, false};
+    for (const auto& line : lesson.history)
+        group.notes.push_back(
+            {line.date ? words::date_long(*line.date, easel.words) : std::string(), line.text,
+             Text::coach});
+    if (group.notes.empty())
+        group.notes.push_back({{}, easel.words.say("history.none"), Text::body});
+    return group;
+}
+
+NoteGroup what_came_back(const Easel& easel, const record::Lesson& lesson) {
+    NoteGroup group{easel.words.say("drillpage.returned"), {}, false};
+    if (!lesson.returned) return group;
+    const auto& w = easel.words;
+    const record::Returned& back = *lesson.returned;
+    std::string told;
+    const auto tell = [&](const std::string& sentence) {
+        told += (told.empty() ? "" : "\n") + sentence;
+    };
+    if (!back.planned.empty()) tell(w.say("history.planned", {{"words", back.planned}}));
+    if (back.days_done) tell(w.say("history.did", {{"n", *back.days_done}}));
+    if (back.right_first && back.right_of)
+        tell(w.say("history.right-first", {{"n", *back.right_first}, {"of", *back.right_of}}));
+    if (back.days_done && *back.days_done == 0) tell(w.say("kept.next.not-done"));
+    if (!told.empty()) group.notes.push_back({{}, told, Text::body});
+    if (!back.words.empty())
+        group.notes.push_back({{}, w.say("one.goal-says", {{"words", back.words}}), Text::coach});
+    return group;
+}
+
+const char* kept_key(measure::Kept kept) {
+    switch (kept) {
+    case measure::Kept::kept:
+        return "kept.kept";
+    case measure::Kept::partly:
+        return "kept.partly";
+    case measure::Kept::not_yet:
+        return "kept.not-yet";
+    case measure::Kept::cannot_tell:
+        return "kept.cannot-tell";
+    case measure::Kept::first_look:
+        return "kept.first-look";
+    }
+    return "";
+}
+
+NoteGroup cold_tests(const Easel& easel, const Story& story) {
+    const auto& w = easel.words;
+    NoteGroup group{w.say("history.cold-tests"), {}, false};
+    const Evidence* aim = aim_of(story);
+    if (aim && aim->retention && aim->cold_sample && aim->cold_sample->count > 0) {
+        const std::string key = kept_key(aim->retention->kept);
+        std::string text =
+            w.say("kept.text", {{"n", aim->cold_sample->count},
+                                {"date", words::date_long(story.lesson.date.value, w)},
+                                {"noun", w.say("noun." + key_of(aim->measure))},
+                                {"value", words::side(aim->measure, aim->cold_sample->median, w)}});
+        text += " " + w.say(key + ".text");
+        const std::string next = "kept.next" + key.substr(4);
+        if (w.has(next)) text += "\n" + w.say(next);
+        group.notes.push_back({w.say(key + ".head"), text, Text::body});
+    } else {
+        group.notes.push_back({{}, w.say("history.cold-none"), Text::body});
+    }
+    if (story.lesson.cold_test || story.lesson.next)
+        group.notes.push_back(
+            {{},
+             w.say("drillpage.next-cold",
+                   {{"date", words::date_long(story.lesson.cold_test ? *story.lesson.cold_test
+                                                                     : *story.lesson.next,
+                                              w)}}),
+             Text::body});
+    return group;
+}
+
+NoteGroup for_the_next_coach(const Easel& easel, const Story& story) {
+    const auto& w = easel.words;
+    NoteGroup group{w.say("coach.next.title"), {}, true};
+    std::string state;
+    if (const auto& aim = story.lesson.aim)
+        state = w.say("coach.next.aim",
+                      {{"measure", w.say("measure." + key_of(aim->measure.value))},
+                       {"range", words::side_range(aim->measure.value, aim->least, aim->most, w)}});
+    if (const Evidence* aim = aim_of(story))
+        state +=
+            (state.empty() ? "" : "\n") +
+            w.say("coach.next.verdict",
+                  {{"verdict", w.say("verdict." + verdict_key(aim->change.verdict) + ".word")}});
+    for (std::size_t i = 0; i < story.drills.size(); ++i)
+        state += (state.empty() ? "" : "\n") +
+                 w.say("one.drill-reference", {{"n", i + 1}, {"name", story.drills[i].drill.name}});
+    if (!state.empty()) group.notes.push_back({w.say("coach.next.state") + ".", state, Text::body});
+    for (const auto& note : story.lesson.notes)
+        group.notes.push_back({{}, note, Text::coach});
+    if (story.lesson.notes.empty())
+        group.notes.push_back({{}, w.say("coach.next.none"), Text::body});
+    return group;
+}
+
+/// Short list of words; those of measures only where the sheet shows them.
+NoteGroup words_used(const Easel& easel, const Story& story) {
+    NoteGroup group{easel.words.say("notes.words"), {}, false};
+    const auto add = [&](const char* key) {
+        group.notes.push_back({{}, easel.words.say(key), Text::caption});
+    };
+    const auto shown = [&](unit::Measure m) {
+        for (const auto& e : story.evidence)
+            if (e.measure == m) return true;
+        return false;
+    };
+    for (const char* key : {"word.lead-hand", "word.trail-hand", "word.heel-pad", "word.knuckles",
+                            "word.v", "word.face", "word.open", "word.closed", "word.square"})
+        add(key);
+    if (shown(unit::Measure::path)) add("word.path"), add("word.in-to-out"), add("word.out-to-in");
+    if (shown(unit::Measure::loft)) add("word.effective-loft");
+    if (shown(unit::Measure::start)) add("word.start");
+    if (shown(unit::Measure::carry)) add("word.carry");
+    add("word.cold-test");
+    if (!story.evidence.empty()) add("word.set-aside");
+    return group;
+}
+
+} // namespace
+
+Section next_page(const Easel& easel, const Story& story) {
+    Section section;
+    section.name = "next";
+    section.title = easel.words.say("page.history.question");
+    section.blocks = page_of_notes(easel, section.title, {},
+                                   {lessons_so_far(easel, story.lesson),
+                                    what_came_back(easel, story.lesson), cold_tests(easel, story)},
+                                   {for_the_next_coach(easel, story), words_used(easel, story)},
+                                   easel.words.say("notes.blank"));
+    return section;
+}
+
+} // namespace page
