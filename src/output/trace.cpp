@@ -43,13 +43,13 @@ std::string shape(const ink::Path& path) {
     for (const auto& s : path.segments())
         switch (s.verb) {
         case ink::Segment::Verb::move:
-            out += "  m " + point(s.to);
+            out += std::string("  m ") + point(s.to);
             break;
         case ink::Segment::Verb::line:
-            out += "  l " + point(s.to);
+            out += std::string("  l ") + point(s.to);
             break;
         case ink::Segment::Verb::curve:
-            out += "  c " + point(s.to);
+            out += std::string("  c ") + point(s.to);
             break;
         case ink::Segment::Verb::close:
             out += "  z";
@@ -62,7 +62,7 @@ std::string face(const ink::Style& s) {
     std::string out = s.family + " " + tenth(s.size) + " " + std::to_string(s.weight);
     if (s.italic) out += " italic";
     if (s.tabular) out += " tabular";
-    if (s.tracking != 0) out += " tracking " + tenth(s.tracking);
+    if (s.tracking != 0) out += std::string(" tracking ") + tenth(s.tracking);
     return out;
 }
 
@@ -72,31 +72,39 @@ struct Tracer {
 
     void put(const std::string& text) { out += std::string(2 * (depth + 1), ' ') + text + "\n"; }
 
-    void operator()(const ink::Fill& m) { put("fill " + shape(m.path) + "  " + colour(m.colour)); }
+    void operator()(const ink::Fill& m) {
+        put(std::string("fill ") + shape(m.path) + "  " + colour(m.colour));
+    }
     void operator()(const ink::Stroke& m) {
-        std::string text =
-            "stroke " + shape(m.path) + "  " + fixed(m.width, 2) + " " + colour(m.colour);
+        std::string text = std::string("stroke ") + shape(m.path) + "  " + fixed(m.width, 2) + " " +
+                           colour(m.colour);
         for (std::size_t i = 0; i < m.dash.size(); ++i)
             text += (i == 0 ? "  dash " : " ") + tenth(m.dash[i]);
         put(m.cap == ink::Cap::butt ? text + "  butt" : text);
     }
     void operator()(const ink::Words& m) {
-        std::string text = "words " + point(m.at) + "  " + tenth(m.width) + "  " + face(m.style) +
-                           " " + colour(m.style.colour) + "  " + quoted(m.text);
+        std::string text = std::string("words ") + point(m.at) + "  " + tenth(m.width) + "  " +
+                           face(m.style) + " " + colour(m.style.colour) + "  " + quoted(m.text);
         put(m.turn == 0 ? text : text + "  turn " + tenth(m.turn));
     }
     void operator()(const ink::Picture& m) {
-        put("picture " + box(m.box) + "  " + m.format + " " +
+        put(std::string("picture ") + box(m.box) + "  " + m.format + " " +
             std::to_string(m.bytes ? m.bytes->size() : 0) + " bytes");
     }
-    void operator()(const ink::Link& m) { put("link " + box(m.box) + "  " + quoted(m.target)); }
-    void operator()(const ink::Place& m) { put("place " + point(m.at) + "  " + quoted(m.name)); }
-    void operator()(const ink::Clip& m) { put(m.opens ? "clip " + shape(m.path) : "unclip"); }
+    void operator()(const ink::Link& m) {
+        put(std::string("link ") + box(m.box) + "  " + quoted(m.target));
+    }
+    void operator()(const ink::Place& m) {
+        put(std::string("place ") + point(m.at) + "  " + quoted(m.name));
+    }
+    void operator()(const ink::Clip& m) {
+        put(m.opens ? std::string("clip ") + shape(m.path) : "unclip");
+    }
     void operator()(const ink::Tag& m) {
         if (!m.opens && depth > 0) --depth;
         if (!m.opens) return;
         put(std::string("<") + m.role + ">" +
-            (m.alternative.empty() ? "" : " " + quoted(m.alternative)));
+            (m.alternative.empty() ? "" : std::string(" ") + quoted(m.alternative)));
         ++depth;
     }
 };
@@ -111,13 +119,13 @@ std::string trace(const std::vector<ink::Mark>& marks) {
 }
 
 std::string trace(const page::Book& book) {
-    std::string out = "book " + quoted(book.title) + " by " + quoted(book.author) + "  " +
-                      book.language + "  " + book.created + "\n";
+    std::string out = std::string("book ") + quoted(book.title) + " by " + quoted(book.author) +
+                      "  " + book.language + "  " + book.created + "\n";
     for (const auto& sheet : book.sheets)
-        out += "page " + quoted(sheet.label) + "  " + tenth(sheet.size.width) + " x " +
+        out += std::string("page ") + quoted(sheet.label) + "  " + tenth(sheet.size.width) + " x " +
                tenth(sheet.size.height) + "\n" + trace(sheet.marks);
     for (const auto& mark : book.bookmarks)
-        out += "bookmark " + std::to_string(mark.level) + "  sheet " +
+        out += std::string("bookmark ") + std::to_string(mark.level) + "  sheet " +
                std::to_string(mark.sheet + 1) + "  " + point(mark.at) + "  " + quoted(mark.title) +
                "\n";
     return out;

@@ -18,10 +18,10 @@ ink::Drawing drawing(const text::Typesetter& setter) {
     ink::Drawing out;
     out.size = {100, 50};
     out.message = "Open < square";
-    out.add(ink::Fill{ink::Path::rect({10, 10, 30, 20}), ink::grey(0.5)});
+    out.marks.emplace_back(ink::Fill{ink::Path::rect({10, 10, 30, 20}), ink::grey(0.5)});
     out.add(
         ink::Stroke{ink::Path::segment({0, 0}, {100, 50}), 1, ink::black, {2, 1}, ink::Cap::butt});
-    out.add(setter.line("after", {}, {20, 40}));
+    out.marks.emplace_back(setter.line("after", {}, {20, 40}));
     return out;
 }
 
