@@ -1,0 +1,296 @@
+#include "figure/flight_above.hpp"
+
+#include "figure/callout.hpp"
+#include "figure/scale.hpp"
+#include "words/number.hpp"
+#include "words/side.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace figure {
+
+namespace {
+
+/// Places on the ground to places on paper.
+struct Ground {
+    const Easel& easel;
+    bool upright = true; ///< target up the page
+    ink::Point tee;
+    double along = 1, across = 1; ///< points a metre
+    double far = 0, side = 0;     ///< metres drawn
+    ink::Rect box;
+
+    ink::Point at(double metres, double right) const {
+        return upright ? ink::Point{tee.x + right * across, tee.y - metres * along}
+                       : ink::Point{tee.x + metres * along, tee.y + right * across};
+    }
+    double unit() const {
+        return unit::size_of_unit(unit::Kind::length, easel.words.voice().units);
+    }
+};
+
+/// Sets the metres that must be shown.
+void measure_ground(Ground& g, const FlightInput& input) {
+    double far = 1, side = 1;
+    const auto hold = [&](const FlightLine& line) {
+        for (const FlightPoint& p : line) {
+            far = std::max(far, p.along);
+            side = std::max(side, std::abs(p.right));
+        }
+    };
+    for (const FlightRow& row : input.rows) {
+        hold(row.typical);
+        for (const FlightLine& line : row.shots)
+            hold(line);
+    }
+    g.far = far * 1.05;
+    g.side = std::max(side * 1.10, far * 0.06);
+}
+
+/// Gives how many times sideways is stretched.
+int set_scale(Ground& g, double long_room, double short_room) {
+    g.along = std::min(long_room / g.far, short_room / (2 * g.side));
+    const double wide = 2 * g.side * g.along;
+    const int stretch =
+        wide < 55 ? std::clamp(static_cast<int>(std::min(short_room, 80.0) / wide), 1, 3) : 1;
+    g.across = g.along * stretch;
+    return stretch;
+}
+
+/// Lines of equal distance from the tee, each named at its end; they are circles seen in this
+/// scale.
+void draw_distances(ink::Drawing& d, const Ground& g) {
+    const auto& t = g.easel.theme;
+    const auto& style = t.setting(theme::Text::tick).style;
+    const double far = g.far / g.unit(), room = g.far * g.along;
+    const double most = std::max(2.0, room / (g.upright ? 34 : 60));
+    for (const double v : ticks(0, far, pleasant_step(far, static_cast<int>(most)))) {
+        if (v == 0) continue;
+        const double r = v * g.unit(), reach = std::min(g.side, r * 0.98);
+        std::vector<ink::Point> arc;
+        for (int k = -12; k <= 12; ++k) {
+            const double right = reach * k / 12, metres = std::sqrt(r * r - right * right);
+            arc.push_back(g.at(metres, right));
+        }
+        d.add(ink::Stroke{ink::Path::polyline(arc), 0.35, t.rule, {}, ink::Cap::butt});
+        const auto words = words::quantity(unit::Measure::carry, r, g.easel.words);
+        if (g.upright)
+            d.add(label(g.easel, style, words, {g.box.x - 4, arc.front().y + middle(style)},
+                        text::Align::right));
+        else
+            d.add(label(g.easel, style, words,
+                        {arc.back().x, g.box.bottom() + t.setting(theme::Text::tick).leading},
+                        text::Align::centre));
+    }
+}
+
+/// Distances right and left of the target line, along the near end.
+void draw_sideways(ink::Drawing& d, const Ground& g) {
+    const auto& t = g.easel.theme;
+    const auto& tick = t.setting(theme::Text::tick);
+    const double side = g.side / g.unit();
+    const double room = 2 * g.side * g.across;
+    const int most = std::max(1, static_cast<int>(room / (g.upright ? 30 : tick.leading) / 2));
+    const double step = pleasant_step(side, most);
+    d.add(ink::Stroke{ink::Path::segment(g.at(0, -g.side), g.at(0, g.side)),
+                      t.widths.axis,
+                      t.text,
+                      {},
+                      ink::Cap::butt});
+    for (const double v : ticks(-side, side, step)) {
+        const ink::Point p = g.at(0, v * g.unit());
+        const ink::Point out = g.upright ? ink::Point{0, 3} : ink::Point{-3, 0};
+        d.add(ink::Stroke{ink::Path::segment(p, p + out), 0.5, t.text, {}, ink::Cap::butt});
+        const auto words = words::fixed(std::abs(v), 0, g.easel.words.language());
+        if (g.upright)
+            d.add(label(g.easel, theme::Text::tick, words, {p.x, p.y + tick.leading},
+                        text::Align::centre));
+        else
+            d.add(label(g.easel, theme::Text::tick, words, {p.x - 5, p.y + middle(tick.style)},
+                        text::Align::right));
+    }
+    d.add(ink::Stroke{
+        ink::Path::segment(g.at(0, 0), g.at(g.far, 0)), t.widths.data, t.text, {}, ink::Cap::butt});
+}
+
+ink::Path traced(const Ground& g, const FlightLine& line) {
+    std::vector<ink::Point> points;
+    const std::size_t step = std::max<std::size_t>(1, line.size() / 24);
+    for (std::size_t i = 0; i < line.size(); i += step)
+        points.push_back(g.at(line[i].along, line[i].right));
+    if (!line.empty()) points.push_back(g.at(line.back().along, line.back().right));
+    return ink::Path::polyline(points);
+}
+
+ink::Point landing(const Ground& g, const FlightLine& line) {
+    return g.at(line.back().along, line.back().right);
+}
+
+void draw_fans(ink::Drawing& d, const Ground& g, const FlightInput& input) {
+    const auto& t = g.easel.theme;
+    std::size_t shots = 0;
+    for (const FlightRow& row : input.rows)
+        shots += row.shots.size();
+    const double radius = shots > 80 ? 1.6 : 2.2;
+    for (const FlightRow& row : input.rows) {
+        const std::vector<double> dash =
+            row.symbol == Symbol::before ? std::vector<double>{2.2, 1.8} : std::vector<double>{};
+        for (const FlightLine& line : row.shots)
+            if (!line.empty())
+                d.add(ink::Stroke{traced(g, line), 0.35, t.rule, dash, ink::Cap::butt});
+    }
+    for (const FlightRow& row : input.rows)
+        for (const FlightLine& line : row.shots)
+            if (!line.empty()) put(d, row.symbol, landing(g, line), radius, t.text);
+}
+
+void draw_middles(ink::Drawing& d, const Ground& g, const FlightInput& input) {
+    const auto& t = g.easel.theme;
+    for (const FlightRow& row : input.rows) {
+        if (row.typical.empty()) continue;
+        const ink::Path path = traced(g, row.typical);
+        const std::vector<double> dash =
+            row.symbol == Symbol::before ? std::vector<double>{6, 3.5} : std::vector<double>{};
+        d.add(ink::Stroke{path, 4.4, ink::white, {}, ink::Cap::butt});
+        d.add(ink::Stroke{path, 1.9, t.text, dash, ink::Cap::butt});
+    }
+    for (const FlightRow& row : input.rows) {
+        if (row.typical.empty()) continue;
+        d.add(ink::Fill{ink::Path::circle(landing(g, row.typical), 6.6), ink::white});
+        put(d, row.symbol, landing(g, row.typical), 5, t.text);
+    }
+}
+
+ink::Drawing words_of(const Ground& g, const FlightRow& row, double width) {
+    const auto& easel = g.easel;
+    auto head = easel.theme.setting(theme::Text::label);
+    auto plain = easel.theme.setting(theme::Text::caption);
+    const FlightPoint& end = row.typical.back();
+    std::string words =
+        easel.words.say("ballfigure.flight.carry",
+                        {{"x", words::quantity(unit::Measure::carry,
+                                               std::hypot(end.along, end.right), easel.words)}});
+    words += '\n' + words::side(unit::Measure::offline, end.right, easel.words);
+    if (row.estimated) words += '\n' + easel.words.say("ballfigure.estimated");
+    return stacked(
+        {paragraph(easel, head, row.name, width), paragraph(easel, plain, words, width)});
+}
+
+std::vector<Callout> callouts(const Ground& g, const FlightInput& input, double width) {
+    std::vector<Callout> out;
+    for (const FlightRow& row : input.rows)
+        if (!row.typical.empty())
+            out.push_back({landing(g, row.typical), words_of(g, row, width), 7});
+    return out;
+}
+
+double widest_distance(const Ground& g) {
+    const double v = std::max(10.0, std::floor(g.far / g.unit())) * g.unit();
+    return g.easel.type
+        .line(words::quantity(unit::Measure::carry, v, g.easel.words),
+              g.easel.theme.setting(theme::Text::tick).style)
+        .width;
+}
+
+ink::Drawing scale_note(const Ground& g, int stretch, double width) {
+    const auto& w = g.easel.words;
+    return paragraph(g.easel, theme::Text::tick,
+                     stretch == 1 ? w.say("ballfigure.flight.equal")
+                                  : w.say("ballfigure.flight.stretched", {{"n", stretch}}),
+                     width);
+}
+
+/// Draws axes, flights and callouts into the ground's box; gives the depth used.
+double draw_all(ink::Drawing& d, const Ground& g, const FlightInput& input, ink::Rect column) {
+    draw_distances(d, g);
+    draw_sideways(d, g);
+    draw_fans(d, g, input);
+    draw_middles(d, g, input);
+    const auto notes = callouts(g, input, column.width);
+    column.height = std::max(column.height, height_of(notes));
+    put_callouts(d, notes, column, g.easel.theme.setting(theme::Text::label).leading,
+                 g.easel.theme.text);
+    return column.bottom();
+}
+
+void draw_ends_upright(ink::Drawing& d, const Ground& g, double left, double right) {
+    const auto& tick = g.easel.theme.setting(theme::Text::tick);
+    const auto style = bold(g.easel, theme::Text::tick);
+    const double y = g.tee.y + 2 * tick.leading + 1;
+    const auto& w = g.easel.words;
+    ink::Words l = label(g.easel, style, w.say("ballfigure.flight.left"), {g.tee.x - 6, y},
+                         text::Align::right);
+    l.at.x = std::max(l.at.x, left);
+    ink::Words r = label(g.easel, style, w.say("ballfigure.flight.right"), {g.tee.x + 6, y});
+    r.at.x = std::min(r.at.x, right - r.width);
+    if (l.at.x + l.width + 6 > r.at.x) r.at = {l.at.x, y + tick.leading}; // too narrow for one line
+    d.add(std::move(l));
+    d.add(std::move(r));
+}
+
+ink::Drawing upright(Ground g, const FlightInput& input, double width, double height) {
+    const auto& t = g.easel.theme;
+    const double line = t.setting(theme::Text::tick).leading;
+    const double left = widest_distance(g) + 6;
+    const double aside =
+        std::clamp(t.setting(theme::Text::caption).style.size * 10.5, 0.3 * width, 0.45 * width);
+    const double plot = std::max(20.0, width - left - aside - 12);
+    const double top = line + 3, foot = 3 * line + 4;
+    const int stretch = set_scale(g, std::max(40.0, height - top - foot - 2 * line), plot);
+    const double half = g.side * g.across;
+    g.tee = {left + half, top + g.far * g.along};
+    g.box = {left, top, 2 * half, g.far * g.along};
+    ink::Drawing d;
+    d.add(label(g.easel, theme::Text::tick, g.easel.words.say("ballfigure.flight.target-line"),
+                {g.tee.x, line}, text::Align::centre));
+    const ink::Rect column{g.box.right() + 14, top,
+                           std::min(aside * 1.3, width - g.box.right() - 14), g.box.height};
+    const double used = draw_all(d, g, input, column);
+    draw_ends_upright(d, g, 0, width);
+    const auto note = scale_note(g, stretch, width);
+    const double y = std::max(used, g.tee.y + foot);
+    d.add(note, {0, y});
+    d.size = {width, y + note.size.height};
+    return d;
+}
+
+ink::Drawing lying(Ground g, const FlightInput& input, double width, double height) {
+    const auto& t = g.easel.theme;
+    const auto& tick = t.setting(theme::Text::tick);
+    const auto style = bold(g.easel, theme::Text::tick);
+    const double left = 4 + g.easel.type.line("000", tick.style).width;
+    const double aside =
+        std::clamp(t.setting(theme::Text::caption).style.size * 10.5, 0.18 * width, 0.45 * width);
+    const double top = tick.leading + 3, foot = 3 * tick.leading + 6;
+    const int stretch = set_scale(g, std::max(40.0, width - left - aside - 26),
+                                  std::max(30.0, height - top - foot));
+    const double half = g.side * g.across;
+    g.tee = {left + 5, top + half};
+    g.box = {g.tee.x, top, g.far * g.along, 2 * half};
+    ink::Drawing d;
+    const auto& w = g.easel.words;
+    d.add(label(g.easel, style, w.say("ballfigure.flight.left-up"), {0, tick.style.size}));
+    const ink::Rect column{g.box.right() + 14, top, width - g.box.right() - 14, g.box.height};
+    const double used = draw_all(d, g, input, column);
+    const double y = g.box.bottom() + 2 * tick.leading + 2;
+    d.add(label(g.easel, style, w.say("ballfigure.flight.right-down"), {0, y}));
+    const auto note = scale_note(g, stretch, g.box.right());
+    d.add(note, {0, y + 3});
+    d.size = {width, std::max(used, y + 3 + note.size.height)};
+    return d;
+}
+
+} // namespace
+
+ink::Drawing flight_above(const Easel& easel, const FlightInput& input, double width,
+                          double height) {
+    Ground g{easel};
+    measure_ground(g, input);
+    g.upright = width <= height * 1.15;
+    ink::Drawing d = g.upright ? upright(g, input, width, height) : lying(g, input, width, height);
+    d.message = input.message;
+    return d;
+}
+
+} // namespace figure
