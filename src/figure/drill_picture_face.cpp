@@ -4,10 +4,10 @@
 namespace figure::scene {
 
 void edge_line(Sketch& s) {
-    s.scene({-240, -180, 400, 290});
+    s.scene({-250, -215, 410, 330});
     s.rect({-130, -22, 270, 22}, ink::grey(0.9)); // the tape
     s.iron({0, 0}, 0, 190);
-    s.target({0, -50}, 70);
+    s.target({0, -46}, 52);
     s.dashed({{0, 36}, {0, 120}});
 }
 
@@ -21,11 +21,11 @@ void waist_high(Sketch& s) {
     // where it stops
     s.line({{-1120, -860}, {-880, -860}}, 2.4);
     s.arrow_along(Sketch::arc({0, -1100}, 900, 100, 150), Sketch::usual);
-    s.target_side({330, -140}, 200);
+    s.target_side({330, -300}, 150);
 }
 
 void cushion(Sketch& s) {
-    s.scene({-330, -240, 560, 380});
+    s.scene({-330, -240, 590, 390});
     s.hatched({-230, -232, 460, 34}, 3.2); // wall
     s.line({{-230, -198}, {230, -198}}, Sketch::heavy);
     s.round_rect({-190, -196, 380, 196}, 56);
@@ -33,7 +33,7 @@ void cushion(Sketch& s) {
     s.line({{150, -170}, {162, -184}}, Sketch::thin);
     s.iron({0, 0}, 0, 260);
     s.arrow({0, 104}, {0, 40}, Sketch::heavy);
-    s.target({205, 90}, 110);
+    s.target({205, 130}, 60);
 }
 
 void gate(Sketch& s) {
@@ -75,7 +75,7 @@ void call_it(Sketch& s) {
         s.dashed({{x * 0.12, -40}, {x * 0.86, -300}});
         s.rect({x - 34, -390, 68, 68});
     }
-    s.line({{-18, -356}, {-4, -338}, {24, -376}}, 2.0);
+    s.tick({0, -356}, 24);
     s.words_unturned("drillpic.call.left", {-200, -415});
     s.words_unturned("drillpic.call.centre", {0, -415});
     s.words_unturned("drillpic.call.right", {200, -415});

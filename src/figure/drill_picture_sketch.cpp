@@ -98,7 +98,7 @@ void Sketch::limbs(const std::vector<Limb>& limbs, double width, ink::Colour fil
             for (std::size_t i = 0; i + 1 < limb.points.size(); ++i)
                 drawing_.add(
                     ink::Stroke{ink::Path::segment(to(limb.points[i]), to(limb.points[i + 1])),
-                                limb.thick * scale_ + extra,
+                                std::max(limb.thick * scale_, width + 0.5) + extra,
                                 colour,
                                 {},
                                 ink::Cap::round});
@@ -125,11 +125,23 @@ void Sketch::words_unturned(std::string_view key, ink::Point at) {
     left_ = left;
 }
 
+void Sketch::tick(ink::Point at, double size) {
+    const ink::Point c = to(at);
+    const double u = size * scale_;
+    drawing_.add(ink::Stroke{
+        ink::Path::polyline(
+            {{c.x - 0.75 * u, c.y}, {c.x - 0.15 * u, c.y + 0.75 * u}, {c.x + u, c.y - 0.85 * u}}),
+        2.0,
+        easel_.theme.text,
+        {},
+        ink::Cap::round});
+}
+
 void Sketch::target(ink::Point from, double length, double tilt) {
     const double s = std::sin(tilt * degree), c = std::cos(tilt * degree);
     const ink::Point tip{from.x + s * length, from.y - c * length};
     arrow(from, tip, heavy);
-    const double u = 1 / scale_; // a flag of fixed size on paper
+    const double u = std::min(1.0, paper_.height / 120) / scale_; // a flag of its own size on paper
     const ink::Point foot{tip.x, tip.y - 3 * u};
     line({foot, {foot.x, foot.y - 11 * u}}, thin);
     shape(
@@ -138,7 +150,7 @@ void Sketch::target(ink::Point from, double length, double tilt) {
 }
 
 void Sketch::target_side(ink::Point from, double length) {
-    const double u = 1 / scale_;
+    const double u = std::min(1.0, paper_.height / 120) / scale_;
     const ink::Point tip{from.x + length, from.y};
     arrow(from, tip, heavy);
     const ink::Point foot{tip.x + 5 * u, tip.y + 3.5 * u};

@@ -52,6 +52,9 @@ class Sketch {
     /// The same at a place that is not mirrored: for words that mean left and right.
     void words_unturned(std::string_view key, ink::Point at);
 
+    /// A tick mark, written alike by both hands.
+    void tick(ink::Point at, double size);
+
     // Things that come in many scenes, seen from above.
     void target(ink::Point from, double length, double tilt = 0); ///< arrow and flag, up the page
     void target_side(ink::Point from, double length); ///< the same to the right, for side views

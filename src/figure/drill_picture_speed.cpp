@@ -11,12 +11,12 @@ void swish(Sketch& s) {
     s.limbs({{{{-120, -820}, {-560, -140}}, 16}}, Sketch::usual);
     s.limbs({{{{-430, -340}, {-570, -125}}, 34}}, Sketch::usual, ink::grey(0.9));
     s.shape({{-130, -840}, {-95, -800}, {-30, -880}, {-60, -930}});
-    s.arrow_along(Sketch::arc({0, -900}, 960, 115, 20), Sketch::usual);
+    s.arrow_along(Sketch::arc({0, -900}, 880, 115, 20), Sketch::usual);
     s.line({{60, -50}, {60, 0}}, 2.4);
     // loud past the ball's place
     for (const double r : {110.0, 190.0, 270.0})
         s.line(Sketch::arc({420, -180}, r, -40, 50), Sketch::heavy);
-    s.target_side({760, -60}, 220);
+    s.target_side({560, -1400}, 220);
 }
 
 void gears(Sketch& s) {

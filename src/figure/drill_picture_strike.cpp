@@ -24,7 +24,7 @@ void towel(Sketch& s) {
     s.line({{-30, 12}, {-30, 32}}, Sketch::thin);
     s.line({{38, 12}, {38, 32}}, Sketch::thin);
     s.arrow_along(Sketch::arc({90, -760}, 760, 128, 82), Sketch::heavy);
-    s.target_side({190, -120}, 150);
+    s.target_side({120, -170}, 140);
 }
 
 void tee(Sketch& s) {

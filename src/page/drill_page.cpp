@@ -19,6 +19,7 @@ namespace {
 struct Level {
     std::size_t cautions = 6;
     bool stages = true, repair = true, good_enough = true, picture = true, reason = true;
+    bool air = true; ///< whole gaps between the parts
 };
 std::vector<Level> levels(std::size_t cautions) {
     Level level{.cautions = cautions};
@@ -27,8 +28,8 @@ std::vector<Level> levels(std::size_t cautions) {
         --level.cautions;
         out.push_back(level);
     }
-    for (bool Level::*part :
-         {&Level::stages, &Level::repair, &Level::good_enough, &Level::picture, &Level::reason}) {
+    for (bool Level::*part : {&Level::stages, &Level::repair, &Level::good_enough, &Level::picture,
+                              &Level::reason, &Level::air}) {
         level.*part = false;
         out.push_back(level);
     }
@@ -42,9 +43,10 @@ struct Part {
 
 /// One side being filled from the top.
 struct Side {
+    double air = 1;
     std::vector<Part> parts;
     void add(ink::Drawing drawing, double before) {
-        if (drawing.size.height > 0) parts.push_back({std::move(drawing), before});
+        if (drawing.size.height > 0) parts.push_back({std::move(drawing), before * air});
     }
     double height() const {
         double sum = 0;
@@ -118,25 +120,25 @@ class Composer {
         return steps;
     }
 
-    /// Steps and cue at the left, picture, need and room at the right.
+    /// Steps and cue at the left, picture, need and room at the right. The cue takes the picture's
+    /// place where that had to go.
     ink::Drawing how(const Level& level) const {
         const double right = width() * (junior_ ? 0.42 : 0.34), gutter = 18;
         const double left = width() - right - gutter;
         const std::string& cue = wished(chosen().wish.cue, drill().cue);
-        ink::Drawing needs = drill_needs(easel_, drill(), right);
-        std::vector<ink::Drawing> read{drill_steps(easel_, steps(), left)};
-        if (!cue.empty()) read.push_back(drill_cue(easel_, cue, left));
-        ink::Drawing text = stacked(read, 9);
-        ink::Drawing shown;
-        if (level.picture) {
-            const double room = text.size.height - needs.size.height - 8 - 15;
-            shown = picture(right, std::clamp(room, 84.0, junior_ ? 170.0 : 132.0));
-        }
-        ink::Drawing aside = stacked({shown, needs}, 8);
-        return side_by_side({{text, 0}, {aside, left + gutter}});
+        const ink::Drawing needs = drill_needs(easel_, drill(), right);
+        const ink::Drawing done = drill_steps(easel_, steps(), left);
+        const auto thought = [&](double wide) {
+            return cue.empty() ? ink::Drawing{} : drill_cue(easel_, cue, wide);
+        };
+        if (!level.picture)
+            return side_by_side({{done, 0}, {stacked({needs, thought(right)}, 8), left + gutter}});
+        const ink::Drawing text = stacked({done, thought(left)}, 9);
+        const double room = text.size.height - needs.size.height - 8 - 15;
+        const ink::Drawing shown = picture(right, std::clamp(room, 84.0, junior_ ? 170.0 : 132.0));
+        return side_by_side({{text, 0}, {stacked({shown, needs}, 8), left + gutter}});
     }
 
-    /// Check, dose, good enough, pass mark, repair line and cautions.
     enum class Facts { all, doing, judging };
     ink::Drawing facts(const Level& level, Facts which = Facts::all) const {
         const double w = width(), label = label_width();
@@ -179,8 +181,10 @@ class Composer {
 
     /// What the rows mean; without the stage texts the stages' names at least.
     ink::Drawing log_note(bool with_stages) const {
-        std::string note = say("drillpage.strange") + " " + say("drill.missed");
-        if (!with_stages)
+        std::string note = say("drillpage.strange");
+        if (with_stages)
+            note += " " + say("drill.missed");
+        else
             note = say("drill.stage.a") + " · " + say("drill.stage.b") + " · " +
                    say("drill.stage.c") + ". " + note;
         return tagged(figure::paragraph(easel_, Text::small, note, width()), "P");
@@ -229,7 +233,7 @@ class Composer {
 
     ink::Drawing single() const {
         return fitted([&](const Level& level, double row) {
-            Side side;
+            Side side{level.air ? 1 : 0.4, {}};
             side.add(drill_head(easel_, story_, index_, level.reason, width()), 0);
             side.add(how(level), 7);
             side.add(facts(level), 7);
@@ -242,7 +246,7 @@ class Composer {
 
     ink::Drawing front() const {
         return fitted([&](const Level& level, double) {
-            Side side;
+            Side side{level.air ? 1 : 0.4, {}};
             side.add(drill_head(easel_, story_, index_, level.reason, width()), 0);
             const double gutter = 18, half = (width() - gutter) / 2;
             ink::Drawing shown = level.picture ? picture(half, 112) : ink::Drawing{};
@@ -259,7 +263,7 @@ class Composer {
 
     ink::Drawing back() const {
         return fitted([&](const Level& level, double row) {
-            Side side;
+            Side side{level.air ? 1 : 0.4, {}};
             side.add(facts(level, Facts::judging), 0);
             side.add(plan(), 8);
             fill_log(side, level, row);

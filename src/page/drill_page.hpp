@@ -16,8 +16,8 @@ using HoldPicture =
 
 /// Drill `index` of the story. Always one side, two in large print. When the texts are long, first
 /// the log's rows shrink to 9 mm, then these go, one after the other: cautions after the second,
-/// stage texts, the repair line and "good enough" (both stand on the next page too), the picture,
-/// the reason. Text never shrinks.
+/// stage texts, the repair line (it stands on the next page too), "good enough", the picture, the
+/// reason, and last some of the air between the parts. Text never shrinks.
 Section drill_page(const figure::Easel& easel, const Story& story, std::size_t index,
                    const HoldPicture& hold = {});
 

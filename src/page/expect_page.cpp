@@ -14,7 +14,8 @@ using theme::Text;
 namespace {
 
 /// One paragraph out of several sentences.
-Note sentences(const Easel& easel, std::initializer_list<const char*> keys, std::string head = {}, Text style = Text::body) {
+Note sentences(const Easel& easel, std::initializer_list<const char*> keys, std::string head = {},
+               Text style = Text::body) {
     Note note{std::move(head), {}, style};
     for (const char* key : keys)
         note.text += (note.text.empty() ? "" : " ") + easel.words.say(key);
@@ -51,13 +52,12 @@ NoteGroup when_to_stop(const Easel& easel) {
             true};
 }
 
-NoteGroup cautions(const Easel& easel, const Story& story) {
+NoteGroup cautions(const Easel& easel, const Story& story, Text style) {
     const auto head = [&](const char* key) { return easel.words.say(key); };
     const bool junior = story.lesson.student.age == record::Age::junior;
     NoteGroup group{head("caution.title"), {}, false};
     const auto add = [&](std::initializer_list<const char*> keys, const char* title) {
-        group.notes.push_back(
-            sentences(easel, keys, title ? head(title) : std::string(), Text::caption));
+        group.notes.push_back(sentences(easel, keys, title ? head(title) : std::string(), style));
     };
     add({"caution.space", "caution.space.clear"}, "caution.space.head");
     add({"caution.warm-up", "caution.warm-up.still"}, "caution.warm-up.head");
@@ -106,10 +106,12 @@ Section expect_page(const Easel& easel, const Story& story) {
     if (!story.lesson.comment.empty())
         over.push_back(
             {easel.words.say("coach.comment"), {{{}, story.lesson.comment, Text::coach}}, false});
+    const NoteGroup reading = how_to_read(easel, story);
+    const Text small = reading.notes.empty() ? Text::body : Text::caption;
     section.blocks = page_of_notes(
         easel, section.title, over,
         {what_may_happen(easel, story), when_to_stop(easel), if_it_goes_wrong(easel, story)},
-        {cautions(easel, story), how_to_read(easel, story)}, easel.words.say("notes.questions"));
+        {cautions(easel, story, small), reading}, easel.words.say("notes.questions"));
     return section;
 }
 

@@ -132,21 +132,22 @@ std::vector<Block> page_of_notes(const Easel& easel, std::string_view title,
         add("lines", lines_to_write_on(easel, lines_title, width, rest), group_gap + 4);
         return blocks;
     }
-    double used = 0;
+    const double whole = easel.theme.live(true).height;
+    double y = blocks.front().height(); // as the flow will place them
     for (const auto* groups : {&over, &left, &right})
         for (const auto& group : *groups) {
             ink::Drawing drawing = note_group(easel, group, width);
-            if (drawing.size.height <= 0) continue;
-            const double before = used > 0 ? group_gap : 0;
-            const double room = blocks.size() == 1 ? page : easel.theme.live(true).height;
-            used = used + before + drawing.size.height > (used < page ? page : room)
-                       ? drawing.size.height
-                       : used + before + drawing.size.height;
+            const double height = drawing.size.height;
+            if (height <= 0) continue;
+            const double before = blocks.size() > 1 ? group_gap : 0;
+            y = y + before + height > whole ? height : y + before + height;
             add("notes", std::move(drawing), before);
         }
-    double left_over = page - used - group_gap;
-    if (left_over < lines_height(easel, least_lines)) left_over = easel.theme.live(true).height;
-    add("lines", lines_to_write_on(easel, lines_title, width, left_over), group_gap);
+    const double left_over = whole - y - group_gap;
+    add("lines",
+        lines_to_write_on(easel, lines_title, width,
+                          left_over < lines_height(easel, least_lines) ? whole : left_over),
+        group_gap);
     return blocks;
 }
 

@@ -5,7 +5,7 @@
 #include "words/date.hpp"
 #include "words/side.hpp"
 
-#include <cmath>
+#include <algorithm>
 
 namespace page {
 
@@ -118,7 +118,13 @@ NoteGroup for_the_next_coach(const Easel& easel, const Story& story) {
 NoteGroup words_used(const Easel& easel, const Story& story) {
     NoteGroup group{easel.words.say("notes.words"), {}, false};
     const auto add = [&](const char* key) {
-        group.notes.push_back({{}, easel.words.say(key), Text::caption});
+        const std::string line = easel.words.say(key);
+        const std::size_t colon = std::min(line.find(": "), line.size());
+        if (colon == line.size())
+            group.notes.push_back({{}, line, Text::caption});
+        else
+            group.notes.push_back(
+                {line.substr(0, colon + 1), line.substr(colon + 2), Text::caption});
     };
     const auto shown = [&](unit::Measure m) {
         for (const auto& e : story.evidence)

@@ -1,0 +1,442 @@
+// The drill page and the two pages around it, as printed.
+#include "../drills/stock.hpp"
+#include "../words/sentences.hpp"
+#include "figure/drill_picture.hpp"
+#include "page/drill_facts.hpp"
+#include "page/drill_page.hpp"
+#include "page/drill_plan.hpp"
+#include "page/expect_page.hpp"
+#include "page/furniture.hpp"
+#include "page/log_grid.hpp"
+#include "page/next_page.hpp"
+#include "page/self_check.hpp"
+#include "text/pango_typesetter.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <set>
+
+using namespace std::chrono;
+using record::Age;
+using theme::Paper;
+using unit::Hand;
+
+namespace {
+
+/// Everyday words up to that many characters.
+std::string long_text(std::size_t characters) {
+    static const char* const words[] = {"place",   "the",    "handle", "across", "your",
+                                        "fingers", "slowly", "before", "closing"};
+    std::string out;
+    for (std::size_t i = 0;; ++i) {
+        const std::string next = words[i % 9];
+        if (out.size() + next.size() + 1 > characters) break;
+        out += (out.empty() ? "" : " ") + next;
+    }
+    return out + ".";
+}
+
+drills::Drill usual_drill() {
+    drills::Drill d;
+    d.id = "Q1";
+    d.family = "hold";
+    d.name = "Lid and shelf";
+    d.purpose = "It puts the handle under the pad.";
+    d.need = "Club";
+    d.steps = {"Lay the handle down.", "Close the fingers.", "Look."};
+    d.junior_steps = d.steps;
+    d.dose = "10 times";
+    d.check = "Is the pad on top?";
+    d.good_enough = "A pencil’s width";
+    d.pass = "8 of 10 on 3 days";
+    d.cue = "Lid on the jar.";
+    d.repair = "Slipped? Start again.";
+    d.picture = "butt end";
+    return d;
+}
+
+/// The longest texts that a drill file may have.
+drills::Drill longest_drill() {
+    drills::Drill d = usual_drill();
+    d.name = "Handle and cushion and line";
+    d.purpose = long_text(90);
+    d.need = long_text(80);
+    d.space = drills::Space::swing;
+    d.steps.assign(6, "Place the handle across your fingers slowly before closing them all round "
+                      "the club again.");
+    d.dose = long_text(60);
+    d.check = long_text(90);
+    d.good_enough = long_text(70);
+    d.pass = long_text(80);
+    d.cue = long_text(60);
+    d.repair = long_text(110);
+    d.caution = long_text(110);
+    d.place = d.blend = d.play = long_text(80);
+    return d;
+}
+
+record::Lesson lesson_for(Hand hand, Age age) {
+    record::Lesson lesson;
+    lesson.student.name = "Tove";
+    lesson.student.code = "T-17";
+    lesson.student.hand.value = hand;
+    lesson.student.age = age;
+    lesson.coach.name = "Ines Marsh";
+    lesson.date.value = 2026y / May / 14;
+    lesson.cold_test = 2026y / September / 28;
+    lesson.next = 2026y / September / 30;
+    return lesson;
+}
+
+struct Desk {
+    text::PangoTypesetter type;
+    theme::Theme theme;
+    words::Speaker words;
+    record::Lesson lesson;
+    std::vector<page::ChosenDrill> drills;
+
+    Desk(Paper paper, Hand hand, Age age = Age::adult, bool large = false)
+        : theme(theme::house_style(paper, large))
+        , words(sentences::speaker("en-GB", {hand, age == Age::junior, {}}))
+        , lesson(lesson_for(hand, age)) {}
+    void choose(const drills::Drill& drill, std::string why = {}) {
+        page::ChosenDrill chosen;
+        chosen.drill = drill;
+        chosen.wish.why = std::move(why);
+        drills.push_back(std::move(chosen));
+    }
+    figure::Easel easel() const { return {type, theme, words}; }
+    page::Story story() const {
+        page::Story story{lesson};
+        story.drills = drills;
+        return story;
+    }
+};
+
+/// The pages of one section; the program's own check finds nothing to say.
+page::Flowed flowed(const Desk& desk, const page::Section& section) {
+    const auto easel = desk.easel();
+    auto out = page::flow({section}, desk.theme, page::furniture(easel, desk.lesson));
+    for (const auto& fault : out.faults)
+        FAIL_CHECK(fault.block << " " << fault.what);
+    for (const auto& fault : page::self_check(out.book, desk.theme, desk.type))
+        FAIL_CHECK("page " << fault.page << ": " << fault.block << " " << fault.what);
+    return out;
+}
+
+const ink::Drawing& side(const page::Section& section, std::size_t i = 0) {
+    return section.blocks.at(i).pieces.at(0).drawing;
+}
+
+std::vector<std::string> texts(const ink::Drawing& drawing) {
+    std::vector<std::string> out;
+    for (const auto& mark : drawing.marks)
+        if (const auto* words = std::get_if<ink::Words>(&mark)) out.push_back(words->text);
+    return out;
+}
+
+bool says(const ink::Drawing& drawing, std::string_view part) {
+    std::string all;
+    for (const auto& text : texts(drawing))
+        all += text + " ";
+    return all.find(part) != std::string::npos;
+}
+
+/// Least distance of the upright and of the level lines of a table.
+struct Cells {
+    double width = 1e9, height = 1e9;
+    std::size_t columns = 0, rows = 0;
+};
+Cells cells(const ink::Drawing& drawing) {
+    std::set<double> xs, ys;
+    for (const auto& mark : drawing.marks)
+        if (const auto* stroke = std::get_if<ink::Stroke>(&mark)) {
+            const ink::Rect b = stroke->path.bounds();
+            if (b.width < 0.01 && b.height > 100) xs.insert(b.x);
+            if (b.height < 0.01 && b.width > 200) ys.insert(b.y);
+        }
+    Cells out;
+    const auto measure = [](const std::set<double>& at, double& least, std::size_t& count) {
+        for (auto i = at.begin(); i != at.end() && std::next(i) != at.end(); ++i, ++count)
+            least = std::min(least, *std::next(i) - *i);
+    };
+    measure(xs, out.width, out.columns);
+    measure(ys, out.height, out.rows);
+    return out;
+}
+
+} // namespace
+
+TEST_CASE("a drill of the longest allowed texts fits one side of A4 and of Letter") {
+    for (const auto paper : {Paper::a4, Paper::letter})
+        for (const auto hand : {Hand::right, Hand::left})
+            for (const auto age : {Age::adult, Age::junior}) {
+                Desk desk(paper, hand, age);
+                desk.choose(longest_drill(), long_text(160));
+                desk.choose(longest_drill());
+                desk.drills.back().proposed = true;
+                desk.lesson.plan = {long_text(30), long_text(30), long_text(30), {}};
+                for (const std::size_t i : {0u, 1u}) {
+                    const auto section = page::drill_page(desk.easel(), desk.story(), i);
+                    CHECK(section.right_hand);
+                    REQUIRE(section.blocks.size() == 1);
+                    CHECK(side(section).size.height <= desk.theme.live(true).height + 0.01);
+                    const auto out = flowed(desk, section);
+                    CHECK(out.book.sheets.size() == 2); // its own side and the blank back
+                    CHECK(out.book.sheets[1].marks.size() < 12);
+                    CHECK(says(side(section), "Stop on pain"));
+                }
+            }
+}
+
+TEST_CASE("a usual drill page loses nothing") {
+    for (const auto paper : {Paper::a4, Paper::letter}) {
+        Desk desk(paper, Hand::right);
+        desk.choose(usual_drill(), "Your handle sat in the palm.");
+        const auto section = page::drill_page(desk.easel(), desk.story(), 0);
+        for (const char* part : {"Your handle sat in the palm.",
+                                 "Lay the handle down.",
+                                 "Lid on the jar.",
+                                 "Is the pad on top?",
+                                 "10 times · 5 minutes a day",
+                                 "A pencil’s width",
+                                 "8 of 10 on 3 days",
+                                 "Slipped? Start again.",
+                                 "Stop on pain",
+                                 "A Place",
+                                 "When I",
+                                 "gets in the way",
+                                 "Right first time",
+                                 "Called it right",
+                                 "How strange?",
+                                 "Cold test on 28 September 2026",
+                                 "before any drill",
+                                 "Bring this page on",
+                                 "Student",
+                                 "Coach"})
+            CHECK(says(side(section), part));
+        flowed(desk, section);
+    }
+}
+
+TEST_CASE("the log has fourteen days and cells of nine millimetres or more") {
+    for (const auto paper : {Paper::a4, Paper::letter})
+        for (const bool longest : {false, true}) {
+            Desk desk(paper, Hand::right);
+            desk.choose(longest ? longest_drill() : usual_drill());
+            const auto section = page::drill_page(desk.easel(), desk.story(), 0);
+            const auto& marks = side(section).marks;
+            std::size_t from = 0, to = 0;
+            for (std::size_t i = 0; i < marks.size(); ++i)
+                if (const auto* tag = std::get_if<ink::Tag>(&marks[i]); tag && tag->role == "Table")
+                    from = i;
+            ink::Drawing grid;
+            to = from + 1;
+            for (std::size_t i = from; i < marks.size(); ++i)
+                grid.add(marks[i]);
+            const auto found = cells(grid);
+            CHECK(found.width >= 9 * figure::mm - 1e-6);
+            CHECK(found.height >= 9 * figure::mm - 1e-6);
+            CHECK(found.columns == 14);
+            CHECK(found.rows >= 6);
+            CHECK(to > from);
+            const auto all = texts(side(section));
+            for (int day = 7; day <= 14; ++day)
+                CHECK(std::ranges::count(all, std::to_string(day)) == 1);
+            CHECK(std::ranges::count(all, "/10") == 14);
+            CHECK(std::ranges::count(all, "/5") == 14);
+        }
+}
+
+TEST_CASE("large print goes on to the back, with both weeks of the log there") {
+    for (const auto paper : {Paper::a4, Paper::letter}) {
+        Desk desk(paper, Hand::right, Age::adult, true);
+        desk.choose(usual_drill());
+        const auto section = page::drill_page(desk.easel(), desk.story(), 0);
+        REQUIRE(section.blocks.size() == 2);
+        CHECK(flowed(desk, section).book.sheets.size() == 2);
+        CHECK(says(side(section, 0), "Lay the handle down."));
+        for (int day = 1; day <= 14; ++day)
+            CHECK(std::ranges::count(texts(side(section, 1)), std::to_string(day)) >= 1);
+    }
+}
+
+TEST_CASE("a junior's page has circles to colour and no numbers to reach") {
+    Desk desk(Paper::a4, Hand::right, Age::junior);
+    desk.choose(usual_drill());
+    const auto section = page::drill_page(desk.easel(), desk.story(), 0);
+    const auto& page = side(section);
+    CHECK_FALSE(says(page, "8 of 10"));
+    CHECK_FALSE(says(page, "minutes"));
+    CHECK_FALSE(says(page, "/10"));
+    CHECK_FALSE(says(page, "How strange"));
+    CHECK(says(page, "Colour one circle"));
+    // what is left are the drill's and the steps' numbers, the dose, ten tries and a date
+    const std::set<std::string> allowed{"1", "2", "3", "10 times", "of 10"};
+    for (const auto& text : texts(page))
+        if (text.find_first_of("0123456789") != std::string::npos &&
+            text.find("2026") == std::string::npos && text.find("drill 1") == std::string::npos &&
+            text.find("1.") == std::string::npos) {
+            INFO(text);
+            CHECK(allowed.contains(text));
+        }
+    const auto path = page::log_path(desk.easel(), 480, 150);
+    std::size_t circles = 0;
+    for (const auto& mark : path.marks) {
+        if (const auto* fill = std::get_if<ink::Fill>(&mark)) circles += fill->colour == ink::white;
+        CHECK_FALSE(std::holds_alternative<ink::Words>(mark));
+    }
+    CHECK(circles == 10);
+}
+
+TEST_CASE("the plan shows typed words, and rules to write on for the rest") {
+    Desk desk(Paper::a4, Hand::right);
+    const auto rules = [](const ink::Drawing& drawing) {
+        return std::ranges::count_if(drawing.marks, [](const ink::Mark& mark) {
+            return std::holds_alternative<ink::Stroke>(mark);
+        });
+    };
+    CHECK(rules(page::drill_plan(desk.easel(), {}, 1, 400)) == 4);
+    record::Plan plan{"the kettle is on", "home", {}, "do five"};
+    const auto some = page::drill_plan(desk.easel(), plan, 2, 400);
+    CHECK(rules(some) == 1);
+    CHECK(says(some, "the kettle is on at home, I will do drill 2."));
+    plan.obstacle = "a late train";
+    CHECK(rules(page::drill_plan(desk.easel(), plan, 2, 400)) == 0);
+}
+
+TEST_CASE("rules to write on never run past the width and are never short") {
+    Desk desk(Paper::a4, Hand::right);
+    for (const double width : {220.0, 300.0, 400.0, 480.0}) {
+        const auto plan = page::drill_plan(desk.easel(), {}, 1, width);
+        for (const auto& mark : plan.marks)
+            if (const auto* stroke = std::get_if<ink::Stroke>(&mark)) {
+                CHECK(stroke->path.bounds().right() <= width + 0.01);
+                CHECK(stroke->path.bounds().width >= 90);
+            }
+    }
+}
+
+TEST_CASE("at most six cautions, stopping first, the drill's own next, chosen by its room") {
+    Desk desk(Paper::a4, Hand::right);
+    for (const auto space : {drills::Space::no_swing, drills::Space::swing, drills::Space::range})
+        for (const bool junior : {false, true}) {
+            auto drill = usual_drill();
+            drill.space = space;
+            drill.family = "speed";
+            drill.caution = "Mind the cat.";
+            const auto lines = page::drill_cautions(desk.easel(), drill, junior);
+            CHECK(lines.size() <= 6);
+            REQUIRE(lines.size() >= 3);
+            CHECK(lines[0].starts_with("Stop on pain"));
+            CHECK(lines[1] == "Mind the cat.");
+        }
+    auto range = usual_drill();
+    range.space = drills::Space::range;
+    std::string all;
+    for (const auto& line : page::drill_cautions(desk.easel(), range, false))
+        all += line;
+    CHECK(all.find("Never step forward") != std::string::npos);
+}
+
+TEST_CASE("the coach's own reason goes before the program's") {
+    Desk desk(Paper::a4, Hand::right);
+    desk.choose(usual_drill());
+    auto& chosen = desk.drills.front();
+    CHECK(page::drill_reason(desk.easel(), desk.story(), chosen).text ==
+          "It puts the handle under the pad.");
+    chosen.proposed = true;
+    chosen.reason_key = "reason.hold";
+    const auto program = page::drill_reason(desk.easel(), desk.story(), chosen);
+    CHECK_FALSE(program.coach);
+    CHECK(program.text.find("Suggested by the program") != std::string::npos);
+    chosen.wish.why = "Because I say so.";
+    const auto coach = page::drill_reason(desk.easel(), desk.story(), chosen);
+    CHECK(coach.coach);
+    CHECK(coach.text == "Because I say so.");
+}
+
+TEST_CASE("the pages around the drills are whole with little and with much to say") {
+    for (const auto paper : {Paper::a4, Paper::letter})
+        for (const bool much : {false, true})
+            for (const bool large : {false, true}) {
+                Desk desk(paper, Hand::left, Age::adult, large);
+                desk.choose(much ? longest_drill() : usual_drill());
+                if (much) {
+                    desk.choose(longest_drill());
+                    desk.lesson.comment = long_text(420);
+                    for (int i = 0; i < 6; ++i) {
+                        desk.lesson.history.push_back({2026y / January / 12, long_text(90)});
+                        desk.lesson.notes.push_back(long_text(90));
+                    }
+                    record::Returned back;
+                    back.days_done = 9, back.right_first = 7, back.right_of = 10;
+                    back.planned = long_text(80);
+                    desk.lesson.returned = back;
+                }
+                const double foot = desk.theme.live(true).bottom();
+                for (const auto& section : {page::expect_page(desk.easel(), desk.story()),
+                                            page::next_page(desk.easel(), desk.story())}) {
+                    INFO(section.name << (much ? " much" : " little"));
+                    const auto out = flowed(desk, section);
+                    if (!large && !much) CHECK(out.book.sheets[1].label == "2");
+                    // the last written-on page is filled down to its foot
+                    double lowest = 0;
+                    for (const auto& sheet : out.book.sheets)
+                        for (const auto& mark : sheet.marks)
+                            if (const auto* stroke = std::get_if<ink::Stroke>(&mark))
+                                lowest = std::max(lowest, stroke->path.bounds().bottom());
+                    CHECK(lowest > foot - 9 * figure::mm - 2);
+                    CHECK(lowest <= foot + 1);
+                }
+            }
+}
+
+TEST_CASE("every caution of the list and every repair line stand on the page after the drill") {
+    Desk desk(Paper::a4, Hand::right);
+    desk.choose(usual_drill());
+    std::string all;
+    for (const auto& block : page::expect_page(desk.easel(), desk.story()).blocks)
+        for (const auto& piece : block.pieces)
+            for (const auto& text : texts(piece.drawing))
+                all += text + " ";
+    const auto squeezed = [](std::string text) {
+        std::erase(text, ' ');
+        return text;
+    };
+    const std::string page = squeezed(all);
+    for (const auto key : sentences::catalogue("en-GB").keys()) {
+        if (!key.starts_with("caution.") || key == "caution.speed.junior" ||
+            key == "caution.stop.head" || key.starts_with("caution.measured"))
+            continue;
+        INFO(key);
+        CHECK(page.find(squeezed(desk.words.say(key))) != std::string::npos);
+    }
+    CHECK(page.find("Slipped?Startagain.") != std::string::npos);
+}
+
+TEST_CASE("every picture that a drill of the library names is there") {
+    for (const auto& drill : stock::drills_of("en"))
+        if (!drill.picture.empty()) {
+            INFO(drill.id << " " << drill.picture);
+            CHECK(figure::has_drill_picture(drill.picture));
+        }
+}
+
+TEST_CASE("on both papers a drill of the library keeps its picture and its repair line") {
+    for (const auto paper : {Paper::a4, Paper::letter})
+        for (const auto& drill : stock::drills_of("en")) {
+            INFO(drill.id << (paper == Paper::a4 ? " A4" : " Letter"));
+            Desk desk(paper, Hand::right);
+            desk.choose(drill, "Your typical face was 4.6° right of target (open).");
+            const auto section = page::drill_page(desk.easel(), desk.story(), 0);
+            flowed(desk, section);
+            std::size_t figures = 0;
+            for (const auto& mark : side(section).marks)
+                if (const auto* tag = std::get_if<ink::Tag>(&mark))
+                    figures += tag->opens && tag->role == "Figure";
+            CHECK(figures == (drill.picture.empty() ? 0 : 1));
+            CHECK(says(side(section), desk.words.say("drill.repair")));
+            CHECK(says(side(section), desk.words.say("drill.good-enough")));
+        }
+}
