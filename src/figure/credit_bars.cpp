@@ -71,11 +71,23 @@ Scale scale_of(const CreditInput& input, const std::vector<Bar>& bars, double fr
     return {least - 0.03 * range, most + 0.03 * range, from, to};
 }
 
+/// Black on paper, and once more in white where it crosses a solid bar.
+void draw_whisker(ink::Drawing& d, const Scale& scale, const std::pair<double, double>& range,
+                  double y, double cap, ink::Colour colour) {
+    const double l = scale(range.first), r = scale(range.second);
+    ink::Path whisker;
+    whisker.move({l, y}).line({r, y});
+    whisker.move({l, y - cap}).line({l, y + cap});
+    whisker.move({r, y - cap}).line({r, y + cap});
+    d.add(ink::Stroke{whisker, 0.9, colour, {}, ink::Cap::butt});
+}
+
 void draw_bar(ink::Drawing& d, const Easel& easel, const Scale& scale, const Bar& bar, double y,
               double half) {
     const auto& t = easel.theme;
     const double a = scale(0), b = scale(bar.size);
     const ink::Rect box{std::min(a, b), y - half, std::abs(b - a), 2 * half};
+    if (bar.range) draw_whisker(d, scale, *bar.range, y, half * 0.8, t.text);
     if (bar.look == Look::solid) d.add(ink::Fill{ink::Path::rect(box), t.text});
     if (bar.look == Look::hatched) hatch(d, box, 2.6, 0.6, t.text);
     if (bar.look != Look::solid)
@@ -84,14 +96,10 @@ void draw_bar(ink::Drawing& d, const Easel& easel, const Scale& scale, const Bar
                           t.text,
                           {},
                           ink::Cap::butt});
-    if (!bar.range) return;
-    const double l = scale(bar.range->first), r = scale(bar.range->second), cap = half * 0.8;
-    ink::Path whisker;
-    whisker.move({l, y}).line({r, y});
-    whisker.move({l, y - cap}).line({l, y + cap});
-    whisker.move({r, y - cap}).line({r, y + cap});
-    d.add(ink::Stroke{whisker, 2.6, ink::white, {}, ink::Cap::butt});
-    d.add(ink::Stroke{whisker, 0.9, t.text, {}, ink::Cap::butt});
+    if (!bar.range || bar.look != Look::solid || box.width < 1.5) return;
+    d.add(ink::Clip{true, ink::Path::rect(box)});
+    draw_whisker(d, scale, *bar.range, y, half * 0.8, ink::white);
+    d.add(ink::Clip{false, {}});
 }
 
 /// Which way the bars point.

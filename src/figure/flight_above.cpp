@@ -15,7 +15,8 @@ namespace {
 /// Places on the ground to places on paper.
 struct Ground {
     const Easel& easel;
-    bool upright = true; ///< target up the page
+    bool upright = true;   ///< target up the page
+    bool leftward = false; ///< upright, and the flights lean left: labels stand on that side
     ink::Point tee;
     double along = 1, across = 1; ///< points a metre
     double far = 0, side = 0;     ///< metres drawn
@@ -76,8 +77,10 @@ void draw_distances(ink::Drawing& d, const Ground& g) {
         d.add(ink::Stroke{ink::Path::polyline(arc), 0.35, t.rule, {}, ink::Cap::butt});
         const auto words = words::quantity(unit::Measure::carry, r, g.easel.words);
         if (g.upright)
-            d.add(label(g.easel, style, words, {g.box.x - 4, arc.front().y + middle(style)},
-                        text::Align::right));
+            d.add(
+                label(g.easel, style, words,
+                      {g.leftward ? g.box.right() + 4 : g.box.x - 4, arc.front().y + middle(style)},
+                      g.leftward ? text::Align::left : text::Align::right));
         else
             d.add(label(g.easel, style, words,
                         {arc.back().x, g.box.bottom() + t.setting(theme::Text::tick).leading},
@@ -91,7 +94,8 @@ void draw_sideways(ink::Drawing& d, const Ground& g) {
     const auto& tick = t.setting(theme::Text::tick);
     const double side = g.side / g.unit();
     const double room = 2 * g.side * g.across;
-    const int most = std::max(1, static_cast<int>(room / (g.upright ? 30 : tick.leading) / 2));
+    const int most =
+        std::max(g.upright ? 2 : 1, static_cast<int>(room / (g.upright ? 30 : tick.leading) / 2));
     const double step = pleasant_step(side, most);
     d.add(ink::Stroke{ink::Path::segment(g.at(0, -g.side), g.at(0, g.side)),
                       t.widths.axis,
@@ -157,8 +161,8 @@ void draw_middles(ink::Drawing& d, const Ground& g, const FlightInput& input) {
     }
     for (const FlightRow& row : input.rows) {
         if (row.typical.empty()) continue;
-        d.add(ink::Fill{ink::Path::circle(landing(g, row.typical), 6.6), ink::white});
-        put(d, row.symbol, landing(g, row.typical), 5, t.text);
+        d.add(ink::Fill{ink::Path::circle(landing(g, row.typical), 5.6), ink::white});
+        put(d, row.symbol, landing(g, row.typical), 4.4, t.text);
     }
 }
 
@@ -167,14 +171,15 @@ ink::Drawing words_of(const Ground& g, const FlightRow& row, double width) {
     auto head = easel.theme.setting(theme::Text::label);
     auto plain = easel.theme.setting(theme::Text::caption);
     const FlightPoint& end = row.typical.back();
+    const auto align = g.leftward ? text::Align::right : text::Align::left;
     std::string words =
         easel.words.say("ballfigure.flight.carry",
                         {{"x", words::quantity(unit::Measure::carry,
                                                std::hypot(end.along, end.right), easel.words)}});
     words += '\n' + words::side(unit::Measure::offline, end.right, easel.words);
     if (row.estimated) words += '\n' + easel.words.say("ballfigure.estimated");
-    return stacked(
-        {paragraph(easel, head, row.name, width), paragraph(easel, plain, words, width)});
+    return stacked({paragraph(easel, head, row.name, width, align),
+                    paragraph(easel, plain, words, width, align)});
 }
 
 std::vector<Callout> callouts(const Ground& g, const FlightInput& input, double width) {
@@ -214,19 +219,30 @@ double draw_all(ink::Drawing& d, const Ground& g, const FlightInput& input, ink:
     return column.bottom();
 }
 
-void draw_ends_upright(ink::Drawing& d, const Ground& g, double left, double right) {
+/// The words at both ends, clear of callouts that reach down to `used`. Gives the y below them.
+double draw_ends_upright(ink::Drawing& d, const Ground& g, double width, double used) {
     const auto& tick = g.easel.theme.setting(theme::Text::tick);
     const auto style = bold(g.easel, theme::Text::tick);
-    const double y = g.tee.y + 2 * tick.leading + 1;
+    const double free = g.tee.y + tick.leading + 2;
+    const double y = (used > free ? used + 2 : free) + tick.leading;
     const auto& w = g.easel.words;
     ink::Words l = label(g.easel, style, w.say("ballfigure.flight.left"), {g.tee.x - 6, y},
                          text::Align::right);
-    l.at.x = std::max(l.at.x, left);
+    l.at.x = std::max(l.at.x, 0.0);
     ink::Words r = label(g.easel, style, w.say("ballfigure.flight.right"), {g.tee.x + 6, y});
-    r.at.x = std::min(r.at.x, right - r.width);
+    r.at.x = std::min(r.at.x, width - r.width);
     if (l.at.x + l.width + 6 > r.at.x) r.at = {l.at.x, y + tick.leading}; // too narrow for one line
+    const double below = r.at.y + r.descent + 1;
     d.add(std::move(l));
     d.add(std::move(r));
+    return below;
+}
+
+bool leans_left(const FlightInput& input) {
+    double right = 0;
+    for (const FlightRow& row : input.rows)
+        if (!row.typical.empty()) right += row.typical.back().right;
+    return right < 0;
 }
 
 ink::Drawing upright(Ground g, const FlightInput& input, double width, double height) {
@@ -239,17 +255,20 @@ ink::Drawing upright(Ground g, const FlightInput& input, double width, double he
     const double top = line + 3, foot = 3 * line + 4;
     const int stretch = set_scale(g, std::max(40.0, height - top - foot - 2 * line), plot);
     const double half = g.side * g.across;
-    g.tee = {left + half, top + g.far * g.along};
-    g.box = {left, top, 2 * half, g.far * g.along};
+    g.leftward = leans_left(input);
+    g.box = {g.leftward ? width - left - 2 * half : left, top, 2 * half, g.far * g.along};
+    g.tee = {g.box.x + half, g.box.bottom()};
     ink::Drawing d;
     d.add(label(g.easel, theme::Text::tick, g.easel.words.say("ballfigure.flight.target-line"),
                 {g.tee.x, line}, text::Align::centre));
-    const ink::Rect column{g.box.right() + 14, top,
-                           std::min(aside * 1.3, width - g.box.right() - 14), g.box.height};
+    const double room = (g.leftward ? g.box.x : width - g.box.right()) - 14;
+    const double wide = std::min(aside * 1.3, room);
+    const ink::Rect column{g.leftward ? g.box.x - 14 - wide : g.box.right() + 14, top, wide,
+                           g.box.height};
     const double used = draw_all(d, g, input, column);
-    draw_ends_upright(d, g, 0, width);
+    const double below = draw_ends_upright(d, g, width, used);
     const auto note = scale_note(g, stretch, width);
-    const double y = std::max(used, g.tee.y + foot);
+    const double y = below;
     d.add(note, {0, y});
     d.size = {width, y + note.size.height};
     return d;

@@ -57,7 +57,7 @@ void draw_ground(ink::Drawing& d, const View& v, double to) {
         const auto words = k == 0
                                ? words::fixed(0, 0, v.easel.words.language())
                                : words::quantity(unit::Measure::carry, k * v.unit(), v.easel.words);
-        d.add(label(v.easel, theme::Text::tick, words, {x, v.ground + tick.leading},
+        d.add(label(v.easel, theme::Text::tick, words, {x, v.ground + tick.leading + 1.5},
                     text::Align::centre));
     }
 }
@@ -69,7 +69,7 @@ void draw_curves(ink::Drawing& d, const View& v) {
         const ink::Path path = ink::Path::polyline(places(v, row.typical));
         const std::vector<double> dash =
             row.symbol == Symbol::before ? std::vector<double>{6, 3.5} : std::vector<double>{};
-        d.add(ink::Stroke{path, 4, ink::white, {}, ink::Cap::butt});
+        d.add(ink::Stroke{path, 3, ink::white, {}, ink::Cap::butt});
         d.add(ink::Stroke{path, 1.7, t.text, dash, ink::Cap::butt});
     }
     for (const FlightRow& row : v.input.rows) {
@@ -81,8 +81,9 @@ void draw_curves(ink::Drawing& d, const View& v) {
     }
 }
 
-/// Heights beside the highest points, on free paper, each with a line to its own.
-void draw_heights(ink::Drawing& d, const View& v, const ink::Rect& room) {
+/// Heights beside the highest points, on free paper, each with a line to its own. Draws none and
+/// gives false when there is no room for all.
+bool draw_heights(ink::Drawing& d, const View& v, const ink::Rect& room) {
     const auto style = bold(v.easel, theme::Text::tick);
     std::vector<const FlightRow*> rows;
     std::vector<ink::Rect> taken;
@@ -95,6 +96,7 @@ void draw_heights(ink::Drawing& d, const View& v, const ink::Rect& room) {
     }
     std::ranges::stable_sort(rows, std::ranges::greater{},
                              [](const FlightRow* r) { return apex(r->typical).up; });
+    ink::Drawing heights;
     for (std::size_t i = 0; i < rows.size(); ++i) {
         const ink::Point top = v.at(apex(rows[i]->typical));
         ink::Words w = v.easel.type.line(
@@ -106,25 +108,39 @@ void draw_heights(ink::Drawing& d, const View& v, const ink::Rect& room) {
         const ink::Size size{w.width, w.ascent + w.descent};
         const double y = i == 0 ? top.y - 8 - size.height : top.y + 8;
         const auto place = free_place(size, {top.x - size.width / 2, y}, room, taken);
-        if (!place) continue; // the same height stands in the callouts of the page's table
+        if (!place) return false;
         w.at = {place->x, place->y + w.ascent};
         const ink::Rect box{place->x, place->y, size.width, size.height};
         const ink::Point near{std::clamp(top.x, box.x, box.right()),
                               std::clamp(top.y, box.y, box.bottom())};
         const double away = std::hypot(near.x - top.x, near.y - top.y);
         if (away > 12)
-            d.add(ink::Stroke{ink::Path::segment(near, top + (near - top) * (5 / away)),
-                              0.5,
-                              v.easel.theme.text,
-                              {},
-                              ink::Cap::butt});
+            heights.add(ink::Stroke{ink::Path::segment(near, top + (near - top) * (5 / away)),
+                                    0.5,
+                                    v.easel.theme.text,
+                                    {},
+                                    ink::Cap::butt});
         taken.push_back(box.inset(-1.5));
-        d.add(std::move(w));
+        heights.add(std::move(w));
     }
+    d.add(heights, {0, 0});
+    return true;
 }
 
-/// Carries below the ground's ticks, each under its landing spot, apart from one another.
-void draw_carries(ink::Drawing& d, const View& v, double width) {
+std::string carry_of(const View& v, const FlightRow& row, bool with_height) {
+    const FlightPoint& end = row.typical.back();
+    const auto& w = v.easel.words;
+    words::Holes holes{
+        {"name", row.name},
+        {"x", words::quantity(unit::Measure::carry, std::hypot(end.along, end.right), w)}};
+    if (!with_height) return w.say("ballfigure.flight.lands", holes);
+    holes.emplace_back("y", words::quantity(unit::Measure::apex, apex(row.typical).up, w));
+    return w.say("ballfigure.flight.lands-high", holes);
+}
+
+/// Carries below the ground's ticks, each under its landing spot, apart from one another; one a
+/// line where they do not fit beside one another. Gives the y below them.
+double draw_carries(ink::Drawing& d, const View& v, double width, bool with_heights) {
     const auto style = bold(v.easel, theme::Text::tick);
     std::vector<const FlightRow*> rows;
     for (const FlightRow& row : v.input.rows)
@@ -133,36 +149,29 @@ void draw_carries(ink::Drawing& d, const View& v, double width) {
                              [&](const FlightRow* r) { return v.at(r->typical.back()).x; });
     std::vector<ink::Words> words;
     std::vector<double> wishes, sizes;
+    double total = -10;
     for (const FlightRow* row : rows) {
-        const ink::Point end = v.at(row->typical.back());
-        words.push_back(v.easel.type.line(
-            v.easel.words.say("ballfigure.flight.lands",
-                              {{"name", row->name},
-                               {"x", words::quantity(unit::Measure::carry,
-                                                     (end.x - v.tee) / v.along, v.easel.words)}}),
-            style));
-        wishes.push_back(end.x - words.back().width / 2);
+        words.push_back(v.easel.type.line(carry_of(v, *row, with_heights), style));
+        wishes.push_back(v.at(row->typical.back()).x - words.back().width / 2);
         sizes.push_back(words.back().width);
+        total += sizes.back() + 10;
     }
-    double total = 0;
-    for (const double size : sizes)
-        total += size + 10;
-    const double line = v.easel.theme.setting(theme::Text::tick).leading;
-    const bool one_line = total - 10 <= width;
-    const auto starts = spread_apart(wishes, sizes, 10, 0, width);
-    double y = v.ground + 2 * line + 4;
-    for (std::size_t i = 0; i < words.size(); ++i) {
-        const ink::Point end = v.at(rows[i]->typical.back());
-        words[i].at = {
-            one_line ? starts[i] : std::clamp(wishes[i], 0.0, std::max(0.0, width - sizes[i])), y};
-        d.add(ink::Stroke{ink::Path::segment({end.x, v.ground + 5}, {end.x, v.ground + 5}),
-                          0.5,
-                          v.easel.theme.text,
-                          {},
-                          ink::Cap::butt});
-        d.add(std::move(words[i]));
-        if (!one_line) y += line + 1;
+    const double line = v.easel.theme.setting(theme::Text::tick).leading + 1;
+    double y = v.ground + line + 4;
+    if (total <= width) {
+        const auto starts = spread_apart(wishes, sizes, 10, 0, width);
+        for (std::size_t i = 0; i < words.size(); ++i) {
+            words[i].at = {starts[i], y + line};
+            d.add(std::move(words[i]));
+        }
+        return y + (words.empty() ? 0 : line + 3);
     }
+    for (const ink::Words& one : words) {
+        const auto block = paragraph(v.easel, {style, line}, one.text, width, text::Align::right);
+        d.add(block, {0, y});
+        y += block.size.height;
+    }
+    return y + 2;
 }
 
 } // namespace
@@ -172,9 +181,7 @@ ink::Drawing flight_side(const Easel& easel, const FlightInput& input, double wi
     const auto& tick = easel.theme.setting(theme::Text::tick);
     View v{easel, input};
     v.far = 1, v.high = 0.5;
-    std::size_t rows = 0;
     for (const FlightRow& row : input.rows) {
-        rows += row.typical.empty() ? 0 : 1;
         for (const FlightPoint& p : row.typical) {
             v.far = std::max(v.far, std::hypot(p.along, p.right));
             v.high = std::max(v.high, p.up);
@@ -195,17 +202,15 @@ ink::Drawing flight_side(const Easel& easel, const FlightInput& input, double wi
     d.message = input.message;
     draw_ground(d, v, used - edge + 4);
     draw_curves(d, v);
-    draw_heights(d, v, {0, 0, width, v.ground - 3});
-    draw_carries(d, v, width);
-    const double lines = static_cast<double>(std::max<std::size_t>(rows, 1));
-    const double foot = v.ground + (2 + lines) * (tick.leading + 1) + 3;
+    const bool told = draw_heights(d, v, {0, 0, width, v.ground - 3});
+    const double below = draw_carries(d, v, width, !told);
     const auto note =
         paragraph(easel, theme::Text::tick,
                   stretch == 1 ? easel.words.say("ballfigure.flight.true")
                                : easel.words.say("ballfigure.flight.taller", {{"n", stretch}}),
                   width);
-    d.add(note, {0, foot - tick.leading});
-    d.size = {width, foot - tick.leading + note.size.height};
+    d.add(note, {0, below});
+    d.size = {width, below + note.size.height};
     return d;
 }
 

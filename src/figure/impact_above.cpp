@@ -44,11 +44,12 @@ ink::Path shoe(ink::Point at, double facing, double turn, double k) {
         return at + ink::Point{u, v};
     };
     ink::Path outline;
-    outline.move(place(-13, 0))
-        .curve(place(-13, -6), place(-4, -5), place(1, -5))
-        .curve(place(7, -6.5), place(14, -5), place(14, 0.5))
-        .curve(place(14, 5), place(7, 5), place(1, 3.8))
-        .curve(place(-4, 4), place(-13, 6), place(-13, 0));
+    outline.move(place(-14, 0))
+        .curve(place(-14, -5), place(-8, -5.4), place(-3, -4))
+        .curve(place(2, -4), place(5, -7), place(10, -5.6))
+        .curve(place(15, -4), place(16, 2), place(11, 4.6))
+        .curve(place(6, 6), place(0, 4), place(-4, 4.2))
+        .curve(place(-8, 5.4), place(-14, 5), place(-14, 0));
     return outline.close();
 }
 
@@ -116,6 +117,9 @@ ink::Drawing named(const Easel& easel, const Panel& p, unit::Measure measure, do
     std::string words =
         easel.words.say(stem + '.' + std::string(way(easel, measure, value)),
                         {{"x", words::quantity(measure, std::abs(value), easel.words)}});
+    // A bracket that does not fit goes to its own line whole, never broken at a hyphen.
+    if (const auto bracket = words.find(" ("); bracket != std::string::npos)
+        if (easel.type.line(words, plain.style).width > p.column.width) words[bracket] = '\n';
     if (estimated) words += '\n' + easel.words.say("ballfigure.estimated");
     return stacked({paragraph(easel, head, easel.words.say(stem), p.column.width, align),
                     paragraph(easel, plain, words, p.column.width, align)});
@@ -125,11 +129,11 @@ std::vector<Callout> callouts(const Easel& easel, const Panel& p, const Impact& 
     std::vector<Callout> out;
     const double k = p.scale;
     if (state.start)
-        out.push_back({reach(p, along(*state.start), 112 * k),
+        out.push_back({reach(p, along(*state.start), 128 * k),
                        named(easel, p, unit::Measure::start, *state.start, state.start_estimated),
                        6});
     if (state.face)
-        out.push_back({reach(p, along(*state.face), 82 * k),
+        out.push_back({reach(p, along(*state.face), 98 * k),
                        named(easel, p, unit::Measure::face, *state.face, state.face_estimated), 2});
     if (state.path)
         out.push_back({reach(p, along(*state.path) * -1, 52 * k),
@@ -142,15 +146,15 @@ void draw_lines(ink::Drawing& d, const Easel& easel, const Panel& p, const Impac
     const double k = p.scale;
     if (state.path) {
         const ink::Point u = along(*state.path);
-        arrow(d, reach(p, u * -1, 58 * k), reach(p, u, 62 * k), 2.0, 8, t.text);
+        arrow(d, reach(p, u * -1, 58 * k), reach(p, u, 68 * k), 2.0, 8, t.text);
     }
     if (state.face) {
         draw_head(d, easel, p, *state.face);
         const ink::Point u = along(*state.face);
-        arrow(d, p.ball + u * p.radius, reach(p, u, 86 * k), t.widths.data, 6, t.text);
+        arrow(d, p.ball + u * p.radius, reach(p, u, 102 * k), t.widths.data, 6, t.text);
     }
     if (state.start) {
-        const ink::Point u = along(*state.start), gone = reach(p, u, 112 * k);
+        const ink::Point u = along(*state.start), gone = reach(p, u, 128 * k);
         d.add(ink::Stroke{ink::Path::segment(p.ball + u * p.radius, gone),
                           t.widths.strong,
                           t.text,
@@ -175,7 +179,7 @@ double draw_panel(ink::Drawing& d, const Easel& easel, const Impact& state, ink:
     const double aside = width * 0.43, gap = 8, room = width - aside - gap;
     p.scale = std::clamp(room / 121, 0.7, 1.3);
     p.radius = 6.6 * p.scale;
-    const double up = 120 * p.scale, down = 64 * p.scale;
+    const double up = 136 * p.scale, down = 64 * p.scale;
     p.scene = {p.outward > 0 ? at.x : at.x + aside + gap, at.y + top, room, up + down};
     p.column = {p.outward > 0 ? at.x + room + gap : at.x, at.y + top - 2, aside, up + down + 2};
     const double stance = 0.62 * room;

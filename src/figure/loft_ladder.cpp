@@ -36,6 +36,12 @@ std::string name_of(const Easel& easel, const Rung& rung) {
                            {{"club", rung.club}, {"x", loft}});
 }
 
+ink::Drawing words_of(const Easel& easel, const Rung& rung, double width) {
+    auto setting = easel.theme.setting(theme::Text::caption);
+    if (rung.in_hand) setting.style.weight = 700;
+    return paragraph(easel, setting, name_of(easel, rung), width, text::Align::right);
+}
+
 /// The rungs between the lowest and the highest of marks and club in hand, and one more each way.
 std::vector<Rung> near_the_action(const LadderInput& input) {
     std::vector<Rung> rungs = input.rungs;
@@ -116,29 +122,27 @@ void draw_uprights(ink::Drawing& d, const Ladder& l) {
 void draw_rungs(ink::Drawing& d, const Ladder& l) {
     const auto& t = l.easel.theme;
     std::vector<double> wishes, sizes;
-    const double line = t.setting(theme::Text::caption).leading;
+    std::vector<ink::Drawing> names;
     for (const Rung& rung : l.rungs) {
-        wishes.push_back(l.scale(rung.loft) - line / 2);
-        sizes.push_back(line);
+        names.push_back(words_of(l.easel, rung, l.left - 12));
+        sizes.push_back(names.back().size.height);
+        wishes.push_back(l.scale(rung.loft) - sizes.back() / 2);
     }
     const auto tops = spread_apart(wishes, sizes, 0, 0, d.size.height);
     for (std::size_t i = 0; i < l.rungs.size(); ++i) {
         const Rung& rung = l.rungs[i];
-        const double y = l.scale(rung.loft), at = tops[i] + line / 2;
+        const double y = l.scale(rung.loft), at = tops[i] + sizes[i] / 2;
         d.add(ink::Stroke{ink::Path::segment({l.left, y}, {l.right, y}),
                           rung.in_hand ? 3.0 : t.widths.data,
                           t.text,
                           {},
                           ink::Cap::butt});
-        auto style = t.setting(theme::Text::caption).style;
-        if (rung.in_hand) style.weight = 700;
         d.add(ink::Stroke{ink::Path::segment({l.left - 10, at}, {l.left - 1, y}),
                           0.35,
                           t.text,
                           {},
                           ink::Cap::butt});
-        d.add(label(l.easel, style, name_of(l.easel, rung), {l.left - 12, at + middle(style)},
-                    text::Align::right));
+        d.add(names[i], {0, tops[i]});
     }
 }
 
@@ -175,13 +179,12 @@ void draw_marks(ink::Drawing& d, const Ladder& l, const ink::Rect& column) {
 
 ink::Drawing loft_ladder(const Easel& easel, const LadderInput& input, double width,
                          double height) {
-    const auto& t = easel.theme;
     Ladder l{easel, input, near_the_action(input), {}};
     double names = 0;
     const auto wide = bold(easel, theme::Text::caption);
     for (const Rung& rung : l.rungs)
         names = std::max(names, easel.type.line(name_of(easel, rung), wide).width);
-    l.left = std::min(names + 12, width * 0.42);
+    l.left = std::min(names + 12, width * 0.43);
     l.right = l.left + std::clamp(width * 0.13, 30.0, 46.0);
     const ink::Rect aside{l.right + 14, 0, width - l.right - 14, 0};
 
@@ -197,8 +200,9 @@ ink::Drawing loft_ladder(const Easel& easel, const LadderInput& input, double wi
                                 easel.words.say(input.usual_bag ? "ballfigure.ladder.ticks-typical"
                                                                 : "ballfigure.ladder.ticks"),
                                 width);
-    const double rung_names =
-        static_cast<double>(l.rungs.size()) * t.setting(theme::Text::caption).leading;
+    double rung_names = 0;
+    for (const Rung& rung : l.rungs)
+        rung_names += words_of(easel, rung, l.left - 12).size.height;
     const double body = std::max({height - note.size.height - 3, labels, rung_names, 60.0});
     ink::Drawing d;
     d.size = {width, body};

@@ -157,7 +157,6 @@ void draw_blocks(ink::Drawing& d, const Pane& p) {
             line.push_back({clipped(p, b.median), p.top + p.days(b.date)});
         d.add(ink::Stroke{ink::Path::polyline(line), t.widths.data, t.text});
     }
-    std::vector<std::pair<words::Date, int>> seen;
     for (const ProgressBlock& b : p.measure.blocks) {
         const bool test = b.symbol == Symbol::cold;
         const double step = b.symbol == Symbol::before ? -4 : b.symbol == Symbol::after ? 4 : 0;
@@ -170,12 +169,11 @@ void draw_blocks(ink::Drawing& d, const Pane& p) {
     }
 }
 
-double draw_dates(ink::Drawing& d, const Easel& easel, const Calendar& days, double top) {
+void draw_dates(ink::Drawing& d, const Easel& easel, const Calendar& days, double top) {
     const auto& style = easel.theme.setting(theme::Text::tick).style;
     for (std::size_t i = 0; i < days.dates.size(); ++i)
         d.add(label(easel, style, words::date_long(days.dates[i], easel.words),
                     {0, top + days.y[i] + middle(style)}));
-    return top;
 }
 
 double dates_width(const Easel& easel, const Calendar& days) {
@@ -193,9 +191,9 @@ double dates_width(const Easel& easel, const Calendar& days) {
 ink::Drawing progress(const Easel& easel, const ProgressInput& input, double width, double height) {
     const auto& t = easel.theme;
     const auto& tick = t.setting(theme::Text::tick);
-    const double row = tick.leading + 5, foot = 2 * tick.leading + 4, gap = 12;
+    const double row = tick.leading + 5, foot = 2 * tick.leading + 4, gap = 10;
     const double dates = dates_width(easel, calendar(input, row, 0)) + 8;
-    const double least = tick.style.size * 8.5;
+    const double least = tick.style.size * 7.8;
     const std::size_t count = std::max<std::size_t>(1, input.measures.size());
     const auto beside = std::clamp<std::size_t>(
         static_cast<std::size_t>((width - dates + gap) / (least + gap)), 1, count);
@@ -210,7 +208,9 @@ ink::Drawing progress(const Easel& easel, const ProgressInput& input, double wid
         heads = std::max(heads,
                          paragraph(easel, head, title_of(easel, m), pane).size.height +
                              paragraph(easel, plain, verdict_of(easel, m), pane).size.height + 3);
-    const double note = tick.leading + 2;
+    const bool hatched = std::ranges::any_of(
+        input.measures, [](const ProgressMeasure& m) { return m.wanted.has_value(); });
+    const double note = hatched ? tick.leading + 2 : 0;
     const double each = (height - note) / static_cast<double>(bands);
     const auto probe = calendar(input, row, 0);
     const double body = std::max(
@@ -236,8 +236,9 @@ ink::Drawing progress(const Easel& easel, const ProgressInput& input, double wid
         draw_blocks(d, p);
     }
     const double end = input.measures.empty() ? 0 : top + heads + body + foot;
-    d.add(label(easel, theme::Text::tick, easel.words.say("ballfigure.progress.wanted"),
-                {0, end + tick.style.size}));
+    if (hatched)
+        d.add(label(easel, theme::Text::tick, easel.words.say("ballfigure.progress.wanted"),
+                    {0, end + tick.style.size}));
     d.size = {width, end + note};
     return d;
 }
