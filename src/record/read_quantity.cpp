@@ -1,9 +1,6 @@
 #include "record/read_quantity.hpp"
 
-#include "unit/quantity.hpp"
-
 #include <algorithm>
-#include <array>
 #include <charconv>
 #include <cmath>
 #include <string>
@@ -12,41 +9,6 @@
 namespace record {
 
 namespace {
-
-struct UnitWord {
-    unit::Kind kind;
-    std::string_view word;
-    double size;
-};
-
-constexpr std::array unit_words{
-    UnitWord{unit::Kind::angle, "°", 1},
-    UnitWord{unit::Kind::angle, "º", 1},
-    UnitWord{unit::Kind::angle, "deg", 1},
-    UnitWord{unit::Kind::angle, "degree", 1},
-    UnitWord{unit::Kind::angle, "degrees", 1},
-    UnitWord{unit::Kind::spin, "rpm", 1},
-    UnitWord{unit::Kind::spin, "1/min", 1},
-    UnitWord{unit::Kind::small_length, "mm", 1},
-    UnitWord{unit::Kind::small_length, "cm", 10},
-    UnitWord{unit::Kind::small_length, "in", 25.4},
-    UnitWord{unit::Kind::length, "m", 1},
-    UnitWord{unit::Kind::length, "metre", 1},
-    UnitWord{unit::Kind::length, "metres", 1},
-    UnitWord{unit::Kind::length, "meters", 1},
-    UnitWord{unit::Kind::length, "yd", unit::metres_in_a_yard},
-    UnitWord{unit::Kind::length, "yds", unit::metres_in_a_yard},
-    UnitWord{unit::Kind::length, "yard", unit::metres_in_a_yard},
-    UnitWord{unit::Kind::length, "yards", unit::metres_in_a_yard},
-    UnitWord{unit::Kind::length, "ft", unit::metres_in_a_foot},
-    UnitWord{unit::Kind::length, "feet", unit::metres_in_a_foot},
-    UnitWord{unit::Kind::speed, "mph", unit::mps_in_a_mph},
-    UnitWord{unit::Kind::speed, "km/h", unit::mps_in_a_kmh},
-    UnitWord{unit::Kind::speed, "kmh", unit::mps_in_a_kmh},
-    UnitWord{unit::Kind::speed, "kph", unit::mps_in_a_kmh},
-    UnitWord{unit::Kind::speed, "m/s", 1},
-    UnitWord{unit::Kind::speed, "mps", 1},
-};
 
 enum class Side : std::uint8_t { none, minus, plus };
 
@@ -150,13 +112,6 @@ std::string fault_of(const End& end, unit::Measure measure) {
 }
 
 } // namespace
-
-std::optional<double> unit_size(unit::Kind kind, std::string_view word) {
-    const std::string plain = yaml::plain_word(word);
-    for (const UnitWord& row : unit_words)
-        if (row.kind == kind && row.word == plain) return row.size;
-    return {};
-}
 
 std::optional<double> read_quantity(const yaml::Field& field, unit::Kind kind, unit::Units units) {
     const std::optional<std::string> text = field.text();

@@ -1,17 +1,13 @@
 // Numbers with a unit behind them, and ranges with sides: "120 m", "2 L to 2 R", "85 to 90 mph".
 #pragma once
 
+#include "record/unit_size.hpp"
 #include "unit/display.hpp"
 #include "yaml/field.hpp"
 
 #include <optional>
-#include <string_view>
 
 namespace record {
-
-/// How large a unit word is in SI (degrees, rpm, millimetres for strike) for that kind of measure:
-/// "yd" is 0.9144 for lengths. Nothing when the word is no unit of that kind.
-std::optional<double> unit_size(unit::Kind kind, std::string_view word);
 
 /// A number with an optional unit; without one it is in `units`.
 std::optional<double> read_quantity(const yaml::Field& field, unit::Kind kind, unit::Units units);
