@@ -152,11 +152,9 @@ std::optional<Range> read_range(const yaml::Field& field, unit::Measure measure,
     const auto signed_value = [](const End& end) {
         return end.side == Side::minus ? -end.value : end.value;
     };
-    const Range range{signed_value(least) * least.unit.value_or(size), signed_value(most) * size};
-    if (range.least < range.most) return range;
-    field.must("go from the smaller to the larger",
-               unit::row(measure).sided ? "begin with the end further left, for example 2 L to 1 R"
-                                        : "swap the two numbers");
+    const double a = signed_value(least) * least.unit.value_or(size), b = signed_value(most) * size;
+    if (a != b) return Range{std::min(a, b), std::max(a, b)};
+    field.must("have two different ends", "for example " + range_example(measure));
     return {};
 }
 
