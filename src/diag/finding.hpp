@@ -54,7 +54,8 @@ std::string print(const Finding& finding, bool colour = false);
 std::string print_all(const Findings& findings, bool colour = false);
 
 /// The known word closest to `word` (edit distance at most a third of its length, at least 1; a
-/// swap of neighbours counts once, capitals do not count), or an empty view.
+/// swap of neighbours counts once, capitals do not count), else one that is a part of it or the
+/// other way round ("clubpath" for "path"), or an empty view.
 std::string_view nearest(std::string_view word, const std::vector<std::string_view>& known);
 
 /// "a, b or c", each in 'quotes' when `quoted`.

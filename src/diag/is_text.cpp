@@ -11,6 +11,12 @@ std::string size_in_words(std::size_t bytes) {
     return std::to_string(bytes / 1000) + " kB";
 }
 
+/// How to save the file so that it can be read.
+std::string save_again(const Source& source) {
+    if (source.name().ends_with(".csv")) return "save the table again as 'CSV UTF-8'";
+    return "save the file again and choose 'UTF-8' as the encoding";
+}
+
 /// Offset of the first byte that is not UTF-8, or npos.
 std::size_t first_broken(std::string_view text) {
     for (std::size_t i = 0; i < text.size();) {
@@ -39,9 +45,8 @@ bool is_text(const Source& source, std::size_t limit, Findings& findings) {
     const bool wide = text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF");
     const std::size_t zero = text.find('\0');
     if (wide || (zero != std::string::npos && zero < 4)) {
-        findings.error(
-            source.whole(), "the file is saved as UTF-16, not as UTF-8",
-            "save it again and choose 'UTF-8' as the encoding ('CSV UTF-8' for a table)");
+        findings.error(source.whole(), "the file is saved as UTF-16, not as UTF-8",
+                       save_again(source));
         return false;
     }
     if (zero != std::string::npos) {
@@ -51,9 +56,7 @@ bool is_text(const Source& source, std::size_t limit, Findings& findings) {
     }
     const std::size_t broken = first_broken(text);
     if (broken != std::string::npos) {
-        findings.error(source.at(broken), "a character here is not UTF-8",
-                       "save the file again and choose 'UTF-8' as the encoding ('CSV UTF-8' for a "
-                       "table)");
+        findings.error(source.at(broken), "a character here is not UTF-8", save_again(source));
         return false;
     }
     return true;

@@ -33,6 +33,24 @@ std::size_t distance(std::string_view a, std::string_view b) {
     return up[b.size()];
 }
 
+/// The longest known word that is a part of `word`, or the first that `word` is a part of:
+/// "clubpath" is for "path", "thumb" for "thumb side".
+std::string_view part_of(std::string_view word, const std::vector<std::string_view>& known) {
+    constexpr std::size_t telling = 4;
+    const auto holds = [](std::string_view whole, std::string_view part) {
+        const auto same = [](char a, char b) { return plain(a) == plain(b); };
+        return part.size() >= telling && !std::ranges::search(whole, part, same).empty();
+    };
+    std::string_view longest_part;
+    for (const std::string_view candidate : known)
+        if (holds(word, candidate) && candidate.size() > longest_part.size())
+            longest_part = candidate;
+    if (!longest_part.empty()) return longest_part;
+    const auto whole =
+        std::ranges::find_if(known, [&](std::string_view k) { return holds(k, word); });
+    return whole == known.end() ? std::string_view() : *whole;
+}
+
 } // namespace
 
 std::string_view nearest(std::string_view word, const std::vector<std::string_view>& known) {
@@ -46,7 +64,7 @@ std::string_view nearest(std::string_view word, const std::vector<std::string_vi
         best = d;
         found = candidate;
     }
-    return found;
+    return found.empty() ? part_of(word, known) : found;
 }
 
 std::string either(const std::vector<std::string_view>& words, bool quoted) {

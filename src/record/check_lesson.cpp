@@ -20,7 +20,7 @@ void check_length(const std::string& text, diag::Span span, std::string_view key
         span,
         diag::quote(key) + " has " + std::to_string(length) +
             " characters, the sheet has room for " + std::to_string(most),
-        "it will be printed smaller or flow on; shorter sentences are remembered better");
+        "shorten it if you can: it will flow on, but short sentences are remembered better");
 }
 
 void check_dates(const Lesson& lesson, diag::Findings& findings) {
@@ -28,13 +28,13 @@ void check_dates(const Lesson& lesson, diag::Findings& findings) {
     const Date today = lesson.date.value;
     if (lesson.next && *lesson.next <= today)
         findings.error(lesson.next_span, "the next lesson is not after this one of " + iso(today),
-                       "check both dates");
+                       "correct one of the two: 'date' is this lesson, 'next' the one to come");
     if (lesson.cold_test && *lesson.cold_test <= today)
         findings.error(lesson.cold_test_span,
                        "the cold test is not after this lesson of " + iso(today),
                        "a cold test tells what stayed: choose a day at least a few days later");
     if (lesson.revision > 1 && lesson.replaces.empty())
-        findings.warning(lesson.date.span,
+        findings.warning(lesson.revision_span,
                          "revision " + std::to_string(lesson.revision) +
                              " does not say what it replaces",
                          "add a line such as 'replaces: \"revision 1: the club was wrong\"'");
@@ -56,7 +56,7 @@ void check_drills(const Lesson& lesson, diag::Findings& findings) {
 /// Observations that cannot both be true of one hold.
 void check_hold(const unit::Grip& grip, std::string_view when, diag::Span span,
                 diag::Findings& findings) {
-    const std::string hold = "the hold " + std::string(when);
+    const std::string hold = "the hold " + diag::quote(when);
     if (grip.heel_pad == unit::HeelPad::on_top && grip.gap == true)
         findings.warning(span, hold + " has the heel pad on top and yet a gap",
                          "with the pad on top there is no gap at the end: check one of the two");

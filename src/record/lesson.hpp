@@ -124,6 +124,7 @@ struct Lesson {
     diag::Located<Date> date;
     std::optional<int> number;
     int revision = 1;
+    diag::Span revision_span;
     std::string replaces; ///< what a revision replaces and why
 
     std::string language = "en-GB";

@@ -63,7 +63,10 @@ void check_keys(const yaml::Field& root, diag::Findings& findings) {
 }
 
 void read_heading(const yaml::Field& root, Lesson& lesson) {
-    read_student(root.required("student", "{name: Ruth, hand: right}"), lesson.student);
+    const bool renamed = root.at("player") || root.at("pupil"); // told already, with the way out
+    read_student(renamed ? root.at("student")
+                         : root.required("student", "{name: Ruth, hand: right}"),
+                 lesson.student);
     if (const auto coach = root.at("coach")) read_coach(coach, lesson.coach);
     take(root.at("place"), lesson.place);
     const yaml::Field date = root.required("date", "2026-05-14");
@@ -71,6 +74,7 @@ void read_heading(const yaml::Field& root, Lesson& lesson) {
     if (const auto day = read_date(date)) lesson.date.value = *day;
     lesson.number = root.at("lesson").whole(1, 9999);
     lesson.revision = root.at("revision").whole(1, 99).value_or(1);
+    lesson.revision_span = root.at("revision").span();
     take(root.at("replaces"), lesson.replaces);
 }
 

@@ -24,6 +24,10 @@ void read_hand(const yaml::Field& field, diag::Located<unit::Hand>& hand) {
 } // namespace
 
 void read_student(const yaml::Field& field, Student& student) {
+    if (field.is_text())
+        return field.error("'student' needs a hand beside the name",
+                           "write student: {name: " + std::string(field.written()) +
+                               ", hand: right}");
     field.only({"name", "code", "hand", "age", "says"});
     take(field.at("name"), student.name);
     take(field.at("code"), student.code);

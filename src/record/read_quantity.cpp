@@ -102,6 +102,9 @@ std::string range_example(unit::Measure measure) {
 std::string fault_of(const End& end, unit::Measure measure) {
     if (!end.stranger.empty() && end.stranger.find(',') != std::string_view::npos)
         return "write a decimal point, for example 1.5 L to 1.5 R";
+    const std::string word = yaml::plain_word(end.stranger);
+    if (unit::row(measure).sided && (word == "open" || word == "closed"))
+        return "say left or right of the target instead of " + word + ": " + range_example(measure);
     if (!end.stranger.empty() || !end.ok) return "write it as " + range_example(measure);
     const bool bare = unit::row(measure).sided && end.value != 0 && end.side == Side::none;
     if (bare)
@@ -126,7 +129,8 @@ std::optional<double> read_quantity(const yaml::Field& field, unit::Kind kind, u
     const bool comma = text->find(',') != std::string::npos;
     field.must("be a number" +
                    (symbol.empty() || symbol == "°" ? "" : ", with or without " + symbol),
-               comma ? "write a decimal point, for example 1.5" : "for example 5 or 5 " + symbol);
+               comma ? "write a decimal point, for example 1.5 " + symbol
+                     : "write digits, for example 120 " + symbol);
     return {};
 }
 

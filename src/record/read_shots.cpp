@@ -59,6 +59,7 @@ void read_shot_source(const yaml::Field& field, std::optional<ShotSource>& shots
     read_table_units(field.at("units"), *shots);
     read_columns(field.at("columns"), *shots);
     read_block_words(field.at("blocks"), *shots);
+    shots->rows_span = field.at("rows").span();
     read_block_rows(field.at("rows"), *shots);
     read_set_aside_rules(field.at("set aside"), *shots);
 }

@@ -118,11 +118,10 @@ void Check::club_speed() {
     what += club.empty() ? "any club" : diag::quote(club);
     what += " is faster than the best hit it";
     const bool kilometres = speed * unit::mps_in_a_kmh / unit::mps_in_a_mph < fastest(club);
-    warn(
-        odd, Measure::club_speed, std::move(what),
-        kilometres
-            ? "is the column in km/h? then write in the record 'units: {speed: km/h}' under 'shots'"
-            : "is this the ball speed? check 'shots: columns' in the record");
+    warn(odd, Measure::club_speed, std::move(what),
+         kilometres
+             ? "if these are km/h, say so in the table's header, or in the record's 'shots: units'"
+             : "is this the ball speed? check 'shots: columns' in the record");
 }
 
 /// A ball leaves at most about 1.56 times as fast as the club came; 1.6 leaves room for rounding.

@@ -146,12 +146,12 @@ void Finder::tell_unused() {
         if (unused.empty()) first = i;
         unused.push_back(heading.written);
     }
-    if (columns_.measures.empty())
+    if (columns_.measures.empty() && how_.columns.empty())
         findings_.error(grid_.source().in_line(grid_.rows().front().line, 0),
                         "no column of the first line is known",
                         "the first line must name the columns; say which is which, for example "
                         "columns: {face: \"Face ang.\", carry: \"Dist.\"}");
-    else if (!unused.empty())
+    if (!columns_.measures.empty() && !unused.empty())
         findings_.note(place(first),
                        count_of(unused.size(), "column") +
                            " not used: " + diag::either(unused, true),

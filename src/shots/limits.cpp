@@ -21,7 +21,7 @@ Limits usual_limits(unit::Measure measure) {
     case Measure::attack:
         return {-20, 15};
     case Measure::club_speed:
-        return {3, 70};
+        return {3, 90};
     case Measure::ball_speed:
         return {2, 105};
     case Measure::launch:

@@ -51,7 +51,7 @@ class Reader {
   private:
     Shot read_shot(const Row& row, int place);
     void read_words(Shot& shot, const Row& row, int place);
-    void read_number(Shot& shot, const Cell& cell);
+    bool read_number(Shot& shot, const Cell& cell);
     void read_measure(Shot& shot, std::size_t column, const Cell& cell);
     void check_width(const Row& row);
     double size_of(const Column& column, const Reading& reading, const Cell& cell);
@@ -119,7 +119,8 @@ Shot Reader::read_shot(const Row& row, int place) {
 
 void Reader::read_words(Shot& shot, const Row& row, int place) {
     shot.number = place;
-    if (const Cell* number = cell(row, columns_.number)) read_number(shot, *number);
+    if (const Cell* number = cell(row, columns_.number); number && !read_number(shot, *number))
+        return;
     blocks_.sort(shot, place, cell(row, columns_.block));
     if (const Cell* club = cell(row, columns_.club)) shot.club = grid_.text(*club);
     const Cell* flag = cell(row, columns_.set_aside);
@@ -128,18 +129,20 @@ void Reader::read_words(Shot& shot, const Row& row, int place) {
     if (not_measured(shot.set_aside) || shot.set_aside == "no") shot.set_aside.clear();
 }
 
-void Reader::read_number(Shot& shot, const Cell& cell) {
+/// False for a line that is no shot, such as an average.
+bool Reader::read_number(Shot& shot, const Cell& cell) {
     const std::string_view text = grid_.raw(cell);
-    if (text.empty()) return;
+    if (text.empty()) return true;
     int number = 0;
     const auto [end, fault] = std::from_chars(text.data(), text.data() + text.size(), number);
-    if (fault == std::errc() && end == text.data() + text.size() && number >= 0)
+    if (fault == std::errc() && end == text.data() + text.size() && number >= 0) {
         shot.number = number;
-    else
-        findings_.error(
-            grid_.span(cell),
-            "the shot's number must be a whole number, found " + diag::quote(text),
-            "if this line is an average or a total, delete it: only shots belong in the table");
+        return true;
+    }
+    findings_.error(
+        grid_.span(cell), "the shot's number must be a whole number, found " + diag::quote(text),
+        "if this line is an average or a total, delete it: only shots belong in the table");
+    return false;
 }
 
 /// More cells than the header has would move values into wrong columns.

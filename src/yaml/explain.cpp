@@ -184,13 +184,31 @@ bool Search::special_start(const Line& line) {
     return true;
 }
 
-void unexplained(const Stop& stop, diag::Findings& findings) {
+/// Where the innermost bracket stands that is open at the parser's place; that place itself when
+/// there is none. Quoted text is skipped line by line.
+diag::Span open_bracket(const diag::Source& source, const Stop& stop) {
+    std::vector<diag::Span> open;
+    for (std::uint32_t number = 1; number <= stop.span.line; ++number) {
+        const std::string_view line = source.line(number);
+        bool quoted = false;
+        for (std::size_t i = 0; i < line.size(); ++i) {
+            const char c = line[i];
+            if (c == '"') quoted = !quoted;
+            if (quoted) continue;
+            if (c == '{' || c == '[') open.push_back(source.in_line(number, i));
+            if ((c == '}' || c == ']') && !open.empty()) open.pop_back();
+        }
+    }
+    return open.empty() ? stop.span : open.back();
+}
+
+void unexplained(const diag::Source& source, const Stop& stop, diag::Findings& findings) {
     const std::string& detail = stop.detail;
     if (detail.find("end of sequence flow") != std::string::npos ||
         detail.find("end of map flow") != std::string::npos ||
         detail.find("end of file") != std::string::npos)
         return findings.error(
-            stop.span, "a bracket that was opened earlier is not closed by here",
+            open_bracket(source, stop), "the bracket that opens here is not closed",
             "each '{' needs a '}', each '[' a ']', with commas between the parts");
     findings.error(stop.span, "this line does not fit the lines above it",
                    "start it under the first letter of the other lines of its group, with spaces, "
@@ -224,7 +242,7 @@ void explain(const diag::Source& source, const Stop& stop, diag::Findings& findi
     }
     Search search(source, stop, findings);
     search.run();
-    if (!search.found()) unexplained(stop, findings);
+    if (!search.found()) unexplained(source, stop, findings);
 }
 
 } // namespace yaml

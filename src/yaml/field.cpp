@@ -30,7 +30,9 @@ Document::Document(const diag::Source& source, diag::Findings& findings, std::si
     Growth growth = grow(source);
     for (const Twin& twin : growth.twins)
         findings.error(twin.span, "'" + twin.key + "' is written twice",
-                       "it already stands in line " + std::to_string(twin.first_line) +
+                       (twin.first_line == twin.span.line
+                            ? std::string("it already stands earlier in this line")
+                            : "it already stands in line " + std::to_string(twin.first_line)) +
                            ": keep one of the two");
     if (growth.stop) {
         explain(source, *growth.stop, findings);
@@ -39,7 +41,7 @@ Document::Document(const diag::Source& source, diag::Findings& findings, std::si
     root_ = std::move(growth.root);
     readable_ = root_.kind != Node::Kind::empty;
     if (!readable_)
-        findings.error(source.whole(), "the file is empty",
+        findings.error(source.whole(), "there is nothing in the file",
                        "begin with a line such as 'student: {name: Ruth, hand: right}'");
 }
 
@@ -75,7 +77,7 @@ Field Field::at(std::string_view key) const {
 
 Field Field::required(std::string_view key, std::string_view example) const {
     Field field = at(key);
-    if (field || !findings_ || !*this) return field;
+    if (field || !findings_ || !is_map()) return field;
     const std::string add = (path_.empty() ? "" : " to " + name_);
     const std::string line = std::string(key) + ": " + std::string(example);
     if (field.node_)
@@ -122,6 +124,8 @@ void Field::must(std::string_view what, std::string hint) const {
                               : is_list() ? "a list"
                               : is_map()  ? "a group of keys"
                                           : "nothing";
+    for (const std::string_view mark : {"“", "”", "„", "‘", "’", "«"})
+        if (written().starts_with(mark)) hint = "use straight quotes, or none at all";
     error(name_ + " must " + std::string(what) + ", found " + found, std::move(hint));
 }
 

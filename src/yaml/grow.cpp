@@ -68,6 +68,7 @@ class Gardener final : public YAML::EventHandler {
         if (leaf_) path_.pop_back();
         leaf_ = false;
     }
+    void check_closed(const YAML::Mark& mark) const;
     void take_key(const std::string& key, const YAML::Mark& mark);
     void place(Node node, const YAML::Mark& mark);
 
@@ -83,6 +84,7 @@ void Gardener::OnScalar(const YAML::Mark& mark, const std::string& tag, YAML::an
                         const std::string& value) {
     refuse(anchor, mark);
     if (wants_key()) return take_key(value, mark);
+    check_closed(mark);
     Node node;
     node.kind = Node::Kind::text;
     node.text = value;
@@ -91,6 +93,20 @@ void Gardener::OnScalar(const YAML::Mark& mark, const std::string& tag, YAML::an
     Node& placed = *path_.back();
     placed.span = span(mark, std::max<std::size_t>(1, value.size() + (node.quoted ? 2 : 0)));
     finish_if_leaf();
+}
+
+/// yaml-cpp 0.7 takes a quote that is never closed as closed by the end of the file.
+void Gardener::check_closed(const YAML::Mark& mark) const {
+    const std::string& text = source_.text();
+    const std::string_view line =
+        source_.line(static_cast<std::uint32_t>(std::max(mark.line, 0)) + 1);
+    const auto column = static_cast<std::size_t>(std::max(mark.column, 0));
+    if (column >= line.size() || (line[column] != '"' && line[column] != '\'')) return;
+    const char quote = line[column];
+    std::size_t at = static_cast<std::size_t>(line.data() - text.data()) + column + 1;
+    while (at < text.size() && text[at] != quote)
+        at += quote == '"' && text[at] == '\\' ? 2 : 1;
+    if (at >= text.size()) throw Stop{Stop::Reason::syntax, span(mark, 1), "end of file"};
 }
 
 void Gardener::take_key(const std::string& key, const YAML::Mark& mark) {

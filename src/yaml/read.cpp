@@ -89,7 +89,7 @@ std::optional<double> Field::number(double least, double most) const {
     const std::optional<double> value = number();
     if (!value || (*value >= least && *value <= most)) return value;
     must("be from " + short_number(least) + " to " + short_number(most),
-         "check the number; is it in its right line?");
+         "check the number, or leave the line out");
     return {};
 }
 
@@ -99,7 +99,7 @@ std::optional<int> Field::whole(int least, int most) const {
     if (*value == std::floor(*value) && *value >= least && *value <= most)
         return static_cast<int>(*value);
     must("be a whole number from " + std::to_string(least) + " to " + std::to_string(most),
-         "check the number; is it in its right line?");
+         "check the number, or leave the line out");
     return {};
 }
 
@@ -122,8 +122,8 @@ std::optional<std::size_t> Field::one_of(std::span<const std::string_view> words
     const auto found = std::ranges::find_if(known, same);
     if (found != known.end()) return static_cast<std::size_t>(found - known.begin());
     const std::string_view close = diag::nearest(word, known);
-    must(wanted,
-         close.empty() ? "use one of these words" : "did you mean '" + std::string(close) + "'?");
+    must(wanted, close.empty() ? "write one of these, word for word"
+                               : "did you mean '" + std::string(close) + "'?");
     return {};
 }
 
@@ -147,7 +147,9 @@ bool Field::slip(const Entry& entry) const {
 
 void Field::only(const std::vector<std::string_view>& known) const {
     if (!*this) return;
-    if (!is_map()) return must("be a group of keys: " + diag::either(known));
+    if (!is_map())
+        return must("be a group of keys", "write its parts in braces, for example {" +
+                                              std::string(known.front()) + ": ...}");
     for (const Entry& entry : node_->entries) {
         if (std::ranges::find(known, entry.key) != known.end()) continue;
         if (slip(entry)) continue;
