@@ -38,16 +38,22 @@ constexpr std::uint8_t walked = 128;
 
 class Walker {
   public:
-    explicit Walker(Cracks& cracks) : corners_(cracks) {}
+    explicit Walker(Cracks& cracks) : corners_(cracks) {
+        const std::vector<std::uint8_t>&a = cracks.across.cell, &b = cracks.down.cell;
+        const std::size_t w = std::size_t(cracks.width());
+        for (std::size_t i = 0; i < a.size(); ++i) {
+            if (a[i] || b[i] || (i > 0 && a[i - 1]) || (i >= w && b[i - w])) used_.push_back(int(i));
+        }
+    }
 
     std::vector<Run> run() {
         for (const bool ends : {true, false}) { // open runs first, then rings
-            for (int n = 0; n < corners_.count(); ++n) {
+            for (const int n : used_) {
                 const int degree = corners_.degree(n);
                 if (degree && (degree != 2) == ends) walk_all(n);
             }
         }
-        for (int n = 0; n < corners_.count(); ++n) unmark(n);
+        for (const int n : used_) unmark(n);
         return std::move(out_);
     }
 
@@ -86,6 +92,7 @@ class Walker {
     }
 
     Corners corners_;
+    std::vector<int> used_; ///< corners with a crack
     std::vector<Run> out_;
 };
 

@@ -44,11 +44,11 @@ Outline polygon(const Polyline& line, bool closed) {
 void add_club(Plate& plate, double scale, double face) {
     const Dot along = unit_vector(plate.handle_direction()), normal{-along.y, along.x};
     const double end = plate.shot().handle_end;
-    const Dot from = plate.handle_point(end) + along * (7 * scale);
-    const double r = 4.6 * scale, shaft = 16 * scale;
+    const Dot from = plate.handle_point(end) + along * (6 * scale);
+    const double r = 4.6 * scale, shaft = 13 * scale;
     const Dot to = from + along * shaft;
     Polyline rod;
-    for (int i = -8; i <= 8; ++i) rod.push_back(from + normal * (r * i / 8.0) + along * (1.4 * scale * std::sin(i / 8.0 * pi)));
+    for (int i = -8; i <= 8; ++i) rod.push_back(from + normal * (r * i / 8.0) + along * (1.6 * scale * std::sin(i / 8.0 * pi)));
     const Polyline start = rod;
     const double neck = 2.6 * scale;
     rod.push_back(to + normal * neck);

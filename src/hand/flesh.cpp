@@ -49,10 +49,10 @@ class Builder {
         const auto across = [](Vec d) { return unit_vector(cross(d, cross(ex, d))); };
         const Vec end = l_.wrist + l_.arm * 150;
         for (const double g : {1.0, -1.0}) {
-            add(b_.at(10.5 * g, 8, -1), l_.wrist + across(l_.carpus) * b_.wide(12.5 * g), 15.2, 15.2,
+            add(b_.at(13.5 * g, 10, -2), l_.wrist + across(l_.carpus) * b_.wide(15 * g), 15.0, 15.0,
                 8, palm_side, true);
-            add(l_.wrist + across(l_.arm) * b_.wide(12.5 * g), end + across(l_.arm) * b_.wide(17 * g),
-                15.2, 21.0, 8, palm_side, true);
+            add(l_.wrist + across(l_.arm) * b_.wide(15 * g), end + across(l_.arm) * b_.wide(19 * g),
+                15.0, 21.0, 8, palm_side, true);
         }
         add(b_.at(0, 10, -1), l_.wrist, 14.5, 15.6, 8, palm_side, true);
         add(l_.wrist, end, 15.6, 22.5, 8, palm_side, true);
@@ -63,6 +63,12 @@ class Builder {
             const Ray& r = b_.ray[f];
             const Vec c = l_.knuckle[f] + Vec{0, 0, r.cap_lift};
             add_sized(c, c + b_.at(0, -3, -.3), r.cap, r.cap - b_.wide(1.1), 5, palm_side);
+        }
+        // Skin and fat between the heads: valleys, not clefts.
+        for (int f = 0; f + 1 < fingers; ++f) {
+            const Vec back = b_.at(0, -3.5, 1.5);
+            add(l_.knuckle[f] + back, l_.knuckle[f + 1] + back, b_.ray[f].head / b_.across - 1.6,
+                b_.ray[f + 1].head / b_.across - 1.6, 8);
         }
     }
 

@@ -9,7 +9,7 @@ double Handle::clear(Vec p, double ball) const {
 }
 
 Vec Limbs::to_grip(Vec p) const {
-    Vec g = grip * (p - handle.butt);
+    Vec g = grip * (p - origin);
     if (reversed) g.y = -g.y;
     g.x += shift;
     return g;
@@ -24,7 +24,7 @@ Vec Limbs::direction(Vec d) const {
 Vec Limbs::from_grip(Vec p) const {
     p.x -= shift;
     if (reversed) p.y = -p.y;
-    return handle.butt + grip.back(p);
+    return origin + grip.back(p);
 }
 
 double clear_of(const Handle& handle, Vec a, Vec b, double ra, double rb, double from, int n) {

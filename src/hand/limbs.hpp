@@ -55,6 +55,7 @@ struct Limbs {
     std::array<Vec, 4> thumb; ///< saddle joint, two joints, centre of the tip
     Vec thumb_up;             ///< out of the nail
     Rows grip;                ///< u, t, n in the hand frame
+    Vec origin;               ///< of the grip frame: where the solved handle's butt is
     Vec wrist, arm;           ///< where the forearm starts, its direction (hand frame)
     Vec carpus;               ///< direction of the carpus, half way between
     bool reversed = false;    ///< a right hand: t mirrored in the grip frame

@@ -62,7 +62,9 @@ AxisPoints place_handle(const Anatomy& body, const Hold& hold,
     const double back = mix(-20, -36, std::max(hold.lay, 1 - hold.heel));
     Vec pi = lerp(in_fingers(body, knuckle, near),
                   pressed(knuckle[index_finger] + body.at(-2, -9, -60), near), hold.lay);
-    Vec pl = pressed(knuckle[little_finger] + body.at(-2, back, -60), far);
+    // Beside the pad the butt leaves over the hollow of the palm.
+    const double inwards = 14 * (1 - hold.heel);
+    Vec pl = pressed(knuckle[little_finger] + body.at(inwards - 2, back - .4 * inwards, -60), far);
     pi.z += off[0] - hold.lift;
     pl.z += off[1] - hold.lift - hold.gap;
     return {pi, pl};

@@ -59,15 +59,11 @@ void Plate::find_faded() {
             if (id < 0) continue;
             const Vec p = depth_.point(r, c);
             if (id == rod_surface) {
-                const Vec w = p - Vec{rod.ox, rod.oy, rod.oz}, d{rod.dx, rod.dy, rod.dz};
-                const double s = dot(w, d);
-                double v = 0;
-                if (edges_.known) {
-                    const Dot q{w.x, -w.y};
-                    v = (q.y * edges_.along.x - q.x * edges_.along.y) /
-                        (rod.radius - rod.taper * shot_.handle_end);
-                }
-                faded_(r, c) = s > shot_.handle_end + break_wave(std::clamp(v, -1.0, 1.0));
+                if (!edges_.known) continue;
+                const Dot q = page(p) - edges_.butt, normal{-edges_.along.y, edges_.along.x};
+                const double end = shot_.handle_end * edges_.foreshortening;
+                const double v = dot(q, normal) / (rod.radius - rod.taper * shot_.handle_end);
+                faded_(r, c) = dot(q, edges_.along) > end + break_wave(std::clamp(v, -1.0, 1.0));
             } else if (id % second_hand == palm_side) {
                 const Arm& a = arm[id >= second_hand];
                 faded_(r, c) = dot(p - a.at, a.along) > shot_.arm_end;
@@ -168,6 +164,12 @@ void Plate::add_lines() {
                        edges_.along * break_wave(i / 12.0));
     }
     add(Line{fitted(wave, .1, false), Pen::handle, false, false});
+}
+
+int Plate::surface_at(Vec p) const {
+    const int c = int(std::floor((p.x - depth_.window.left) / depth_.pixel));
+    const int r = int(std::floor((depth_.window.top - p.y) / depth_.pixel));
+    return depth_.id.inside(r, c) ? depth_.id(r, c) : -1;
 }
 
 bool Plate::in_sight(Vec p, double slack) const {

@@ -18,7 +18,7 @@ struct Shot {
     bool glove = false;       ///< on the lead hand
     double cast = 10;         ///< longest cast shadow, millimetres
     double dark = -.1;        ///< skin is shaded where normal . light is below this
-    double pixel = .3;
+    double pixel = .36;
     bool shade = true;
 };
 
@@ -50,6 +50,9 @@ class Plate {
 
     /// Whether a point in camera coordinates is in sight, within `slack` millimetres.
     bool in_sight(Vec camera, double slack) const;
+
+    /// Surface seen at a point in camera coordinates, -1 paper.
+    int surface_at(Vec camera) const;
 
   private:
     void find_faded();

@@ -23,7 +23,7 @@ double clock_of(unit::ThumbSide side) {
 }
 
 double reach_of(unit::ThumbLength length) {
-    return length == unit::ThumbLength::short_thumb ? .05 : length == unit::ThumbLength::middle ? .45 : .95;
+    return length == unit::ThumbLength::short_thumb ? .05 : length == unit::ThumbLength::middle ? .4 : .9;
 }
 
 Hold hold_without_turn(const Wish& wish) {
@@ -60,8 +60,7 @@ Pose::Pose(const Wish& wish) : wish_(wish), body_(anatomy(wish.build)) {
     hold_.turn = turn_of(body_, hold_, wish);
     lead_ = solve(body_, hold_);
     one_finger_ = check(body_, hold_);
-    down_ = crook_direction(check(body_, Hold{}));
-    balance_ = hand::balance(one_finger_, down_);
+    balance_ = hand::balance(one_finger_);
     find_contradiction();
 }
 

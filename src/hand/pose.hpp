@@ -18,7 +18,6 @@ class Pose {
     const std::string& contradiction() const { return contradiction_; }
     const Balance& balance() const { return balance_; }
     const Limbs& one_finger() const { return one_finger_; }
-    Vec down() const { return down_; } ///< of the one-finger check, hand frame
 
     Limbs open_palm() const;
     Limbs fingers_first() const;
@@ -33,7 +32,6 @@ class Pose {
     Anatomy body_;
     Hold hold_;
     Limbs lead_, one_finger_;
-    Vec down_;
     Balance balance_;
     std::string contradiction_;
 };

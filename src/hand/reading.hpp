@@ -52,9 +52,8 @@ struct Balance {
     bool rests = false;
     double finger_station = 0, pad_station = 0; ///< along the handle, millimetres
     double pad_force = 0;                       ///< newtons the pad has to give
+    double down = -120; ///< where the ground is, degrees round the handle (0 target side, 90 upper side)
 };
-Balance balance(const Limbs& one_finger, Vec down);
-/// Where the forefinger carries a handle, hand frame: out of the handle's axis towards its middle.
-Vec crook_direction(const Limbs& one_finger);
+Balance balance(const Limbs& one_finger);
 
 } // namespace hand

@@ -75,7 +75,7 @@ class Sorter {
     /// Distance within a region, in pixels, from the pixels already at their value in `g`.
     void spread(Grid<float>& g) const {
         constexpr float diagonal = 1.4142f;
-        for (int pass = 0; pass < 4; ++pass) {
+        for (int pass = 0; pass < 2; ++pass) {
             const int s = pass % 2 ? -1 : 1;
             for (int i = 0; i < h_; ++i) {
                 const int r = s > 0 ? i : h_ - 1 - i;
@@ -113,13 +113,17 @@ class Sorter {
         Grid<float> inside(w_, h_, 1e6f);
         for (int r = 0; r < h_; ++r) {
             for (int c = 0; c < w_; ++c) {
-                if (at_border(r, c)) inside(r, c) = .5f;
+                if (open_paper(r * w_ + c)) {
+                    inside(r, c) = 0;
+                } else if (at_border(r, c)) {
+                    inside(r, c) = .5f;
+                }
             }
         }
         spread(inside);
         Grid<float> core(w_, h_, 1e6f);
         for (std::size_t i = 0; i < core.size(); ++i) {
-            if (inside.cell[i] > radius) core.cell[i] = 0;
+            if (inside.cell[i] == 0 || inside.cell[i] > radius) core.cell[i] = 0;
         }
         spread(core);
         collect(core, radius);
@@ -153,9 +157,12 @@ class Sorter {
     }
 
     bool is_thin(const Grid<float>& core, int at, float radius) const {
-        if (core.cell[at] <= radius + .7f) return false;
-        return out_.part.cell[at] != Part::paper ||
-               area_[out_.label.cell[at]] * d_.pixel * d_.pixel < paper_hole;
+        return core.cell[at] > radius + .7f && !open_paper(at);
+    }
+
+    bool open_paper(int at) const {
+        return out_.part.cell[at] == Part::paper &&
+               area_[out_.label.cell[at]] * d_.pixel * d_.pixel >= paper_hole;
     }
 
     /// Sliver pixels take region and part of the nearest pixel that is none.

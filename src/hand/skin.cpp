@@ -52,6 +52,17 @@ class Inker {
         draw(points, seen, style);
     }
 
+    /// Where the eye sees the path, whatever lies before it, as long as that is the palm's surface.
+    void on_page(const Path& path, const Style& style) {
+        std::vector<Vec> points;
+        std::vector<bool> seen;
+        for (const Vec& q : path) {
+            points.push_back(cam_ * l_.to_grip(q));
+            seen.push_back(p_.surface_at(points.back()) % second_hand == palm_side);
+        }
+        draw(points, seen, style);
+    }
+
   private:
     static double skin_distance(const Scene& s, Vec p) {
         return Scene{s.solids, nullptr}.distance(float(p.x), float(p.y), float(p.z));
@@ -174,37 +185,45 @@ void thumb_lines(Inker& ink, const Limbs& l, const SkinLines& which) {
     }
 }
 
-/// Tendons run from the knuckles towards the wrist, valleys between the knuckles.
+/// A short arc behind each knuckle, tendons running from it towards the wrist.
 void back_lines(Inker& ink, const Limbs& l) {
-    for (int f = 0; f + 1 < fingers; ++f) {
-        const Vec m = lerp(l.knuckle[f], l.knuckle[f + 1], .5);
-        Path path;
-        for (int i = 0; i <= 14; ++i) path.push_back(m + l.body.at(0, 4 - 17.0 * i / 14, 9));
-        ink.on_skin(path, {6, .3, true, true, Pen::detail});
+    for (int f = 0; f < fingers; ++f) {
+        const Ray& ray = l.body.ray[f];
+        const Vec m = unit_vector(l.knuckle[f] - ray.base), up = square_to(ez, m), side = cross(m, up);
+        const Vec c = l.knuckle[f] + Vec{0, 0, ray.cap_lift};
+        Path arc;
+        for (int i = -8; i <= 8; ++i) {
+            const double a = .85 * i / 8; // across the back of the knuckle, bowed towards the wrist
+            arc.push_back(c + (up * std::cos(a) + side * std::sin(a)) * (ray.cap * 1.1) -
+                          m * (ray.cap * (1.0 - .9 * (1 - std::cos(a)))));
+        }
+        ink.on_skin(arc, {5, .22, true, true, Pen::detail});
     }
     struct Tendon {
         int finger;
         double from, to; ///< shares of the metacarpal from its head
     };
-    for (const Tendon& t : {Tendon{index_finger, .20, .52}, Tendon{middle_finger, .18, .58},
-                            Tendon{ring_finger, .20, .46}}) {
+    for (const Tendon& t : {Tendon{index_finger, .26, .62}, Tendon{middle_finger, .24, .70},
+                            Tendon{ring_finger, .26, .60}}) {
         const Ray& ray = l.body.ray[t.finger];
         Path path;
         for (int i = 0; i <= 20; ++i) {
             const double s = mix(t.from, t.to, i / 20.0);
-            path.push_back(lerp(l.knuckle[t.finger], ray.base, s) + l.body.at(1.5, 0, 16));
+            path.push_back(lerp(l.knuckle[t.finger], ray.base, s) + l.body.at(0, 0, 16));
         }
-        ink.on_skin(path, {7, .25, true, true, Pen::detail});
+        ink.on_skin(path, {9, .2, true, true, Pen::detail});
     }
 }
 
+/// The V: from the fork towards the wrist, laid on the picture so that it never breaks.
 void crease_line(Inker& ink, const Limbs& l) {
     const Crease v = v_crease(l);
     Path path;
-    for (int i = 0; i < 30; ++i) {
-        path.push_back(lerp(v.fork, v.end, mix(-.25, .46, i / 29.0)) + l.body.at(0, 0, 6));
+    for (int i = 0; i <= 24; ++i) {
+        const double t = mix(-.05, .55, i / 24.0);
+        path.push_back(lerp(v.fork, v.end, t) + l.body.at(2.5 * std::sin(t * 3), 0, 0));
     }
-    ink.on_skin(path, {7, .3, false, true, Pen::inner});
+    ink.on_page(path, {7, 0, false, true, Pen::inner});
 }
 
 void palm_lines(Inker& ink) {

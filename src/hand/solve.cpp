@@ -69,6 +69,7 @@ Limbs placed(const Anatomy& body, const Hold& hold, std::array<double, 2> off) {
     const AxisPoints axis = place_handle(body, hold, l.knuckle, off);
     const Vec u = unit_vector(axis.index - axis.little);
     l.handle = {axis.little - u * hold.stick_out, u, body.handle_radius, body.handle_taper};
+    l.origin = l.handle.butt;
     l.grip = grip_frame(u, hold.turn);
     return l;
 }

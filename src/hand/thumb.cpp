@@ -26,7 +26,7 @@ void place_thumb(Limbs& l) {
     const double end = l.body.thumb[2] - tip_radius;
     if (l.hold.thumb_free) return stretch(l, end);
     const double s = l.handle.station(l.knuckle[index_finger]) +
-                     mix(22, 52, l.hold.reach) * l.body.along;
+                     mix(18, 46, l.hold.reach) * l.body.along;
     Vec tip = l.handle.butt + u * s + l.thumb_up * (l.handle.radius_at(s) + tip_radius - .8);
     Vec joint = tip + unit_vector(lerp(-u, unit_vector(saddle - tip), .42)) * end;
     const double l0 = l.body.thumb[0], l1 = l.body.thumb[1];

@@ -1,3 +1,4 @@
+#pragma GCC optimize("O3", "no-math-errno", "no-trapping-math")
 #include "hand/trace.hpp"
 
 #include <array>
@@ -8,20 +9,22 @@ namespace {
 
 constexpr int block = 4;         ///< pixels between the rays of the first pass
 constexpr int tile = 6 * block;  ///< pixels over which the solids are culled once
-constexpr float touch = 0.02f, careful = 0.92f; ///< the distance is not exact: stay short of it
+constexpr float touch = 0.03f, careful = 0.92f; ///< the distance is not exact: stay short of it
 constexpr float grazing = 0.3f;  ///< a ray that ran out of steps this close has hit
 
 struct Tile {
     std::vector<Solid> solids;
     bool rod = false;
-    float nearest = behind, farthest = 1000;
+    float rod_nearest = behind, farthest = 1000;
 };
+
+float hypotenuse(float a, float b) { return std::sqrt(a * a + b * b); }
 
 /// Distance in the picture plane between a point and a solid's axis.
 float plane_distance(const Solid& s, float x, float y) {
     const float px = x - s.ax, py = y - s.ay, l = s.bx * s.bx + s.by * s.by;
     const float t = l > 1e-6f ? std::clamp((px * s.bx + py * s.by) / l, 0.f, 1.f) : 0.f;
-    return std::hypot(px - t * s.bx, py - t * s.by);
+    return hypotenuse(px - t * s.bx, py - t * s.by);
 }
 
 class Tracer {
@@ -53,15 +56,11 @@ class Tracer {
         const float half = float(tile * d_.pixel / 2), reach = half * 1.42f + fillet + .5f;
         const float x = float(d_.x(column + tile / 2.0)), y = float(d_.y(row + tile / 2.0));
         Tile t;
-        const auto widen = [&](float near, float far) {
-            t.nearest = std::max(t.nearest, near);
-            t.farthest = std::min(t.farthest, far);
-        };
         for (const Solid& s : scene_.solids) {
             const float r = std::max(s.ra, s.ra + s.slope);
             if (plane_distance(s, x, y) > r + reach) continue;
             t.solids.push_back(s);
-            widen(std::max(s.az, s.az + s.bz) + r + 3, std::min(s.az, s.az + s.bz) - r - 3);
+            t.farthest = std::min(t.farthest, std::min(s.az, s.az + s.bz) - r - 3);
         }
         if (scene_.rod) {
             const Rod& h = *scene_.rod;
@@ -70,18 +69,38 @@ class Tracer {
             t.rod = plane_distance(axis, x, y) < h.radius + reach;
             const float end = h.oz + h.dz * h.length;
             if (t.rod) {
-                widen(std::max(h.oz, end) + h.radius + 2, std::min(h.oz, end) - h.radius - 2);
+                t.rod_nearest = std::max(h.oz, end) + h.radius + 2;
+                t.farthest = std::min(t.farthest, std::min(h.oz, end) - h.radius - 2);
             }
         }
         return t;
     }
 
-    void ray(const Scene& scene, const Tile& t, int row, int column) {
+    /// Only what the ray can meet or what can swell it; `z` becomes a safe start, or stays behind.
+    Scene narrowed(const Scene& whole, const Tile& t, float x, float y, float& z) {
+        constexpr float swell = 4; // fillets raise the flesh by less
+        narrow_.clear();
+        for (const Solid& s : whole.solids) {
+            const float r = std::max(s.ra, s.ra + s.slope), d = plane_distance(s, x, y);
+            if (d > r + std::max(s.melt, swell)) continue;
+            narrow_.push_back(s);
+            if (d < r + swell) {
+                const float reach = (r + swell) * (r + swell) - d * d;
+                z = std::max(z, std::max(s.az, s.az + s.bz) + std::sqrt(reach));
+            }
+        }
+        if (whole.rod) z = std::max(z, t.rod_nearest);
+        return {narrow_, whole.rod};
+    }
+
+    void ray(const Scene& whole, const Tile& t, int row, int column) {
         std::uint8_t& done = traced_(row, column);
         if (done) return;
         done = 1;
         const float x = float(d_.x(column)), y = float(d_.y(row));
-        float z = t.nearest;
+        float z = behind;
+        const Scene scene = narrowed(whole, t, x, y, z);
+        if (z <= behind) return;
         Near at;
         for (int i = 0; i < 70; ++i) {
             at = scene.near(x, y, z);
@@ -166,10 +185,18 @@ class Tracer {
                 }
             }
             if (bad.empty()) return;
-            const Depth old = d_;
-            for (auto [r, c] : bad) {
-                const auto [i, j] = median(old.z, r, c);
-                store(r, c, old.z(i, j), {old.nx(i, j), old.ny(i, j), old.nz(i, j)}, old.id(i, j));
+            struct Cell {
+                float z;
+                Vec n;
+                int id;
+            };
+            std::vector<Cell> better;
+            for (const auto& [r, c] : bad) {
+                const auto [i, j] = median(d_.z, r, c);
+                better.push_back({d_.z(i, j), {d_.nx(i, j), d_.ny(i, j), d_.nz(i, j)}, d_.id(i, j)});
+            }
+            for (std::size_t i = 0; i < bad.size(); ++i) {
+                store(bad[i].first, bad[i].second, better[i].z, better[i].n, better[i].id);
             }
         }
     }
@@ -197,6 +224,7 @@ class Tracer {
     Scene scene_;
     Depth d_;
     Grid<std::uint8_t> traced_;
+    std::vector<Solid> narrow_;
 };
 
 } // namespace

@@ -6,6 +6,7 @@ namespace hand {
 namespace {
 
 constexpr double pressed = 2.5; ///< flesh may give that much where the hands meet, millimetres
+constexpr double folded = 7;    ///< the hollow of the palm folds round the lead thumb by that much
 constexpr Camera plain{{ex, ey, ez}};
 
 /// Deepest overlap of a trail hand with the lead hand's field (grip frame); positive = free.
@@ -16,7 +17,8 @@ double clearance(const Limbs& trail, const Field& lead) {
         for (int i = 0; i <= 6; ++i) {
             const double t = i / 6.0;
             const Vec p = trail.to_grip(lerp(c.a, c.b, t));
-            worst = std::min(worst, lead.distance(p) - mix(c.ra, c.rb, t));
+            const double give = c.deep ? folded - pressed : 0;
+            worst = std::min(worst, lead.distance(p) - mix(c.ra, c.rb, t) + give);
         }
     }
     return worst;

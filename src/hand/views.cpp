@@ -18,10 +18,10 @@ Dot plane(const Camera& cam, Vec grip) {
 }
 
 Picture golfers_eye(const Pose& pose, Limbs l) {
-    const double k = scale_of(l), end = 158 * k;
+    const double k = scale_of(l), end = 164 * k;
     end_handle(l, end);
-    Shot shot{{&l}, players_camera(), {}, 66 * k, 118 * k, 64 * k, end, pose.wish().glove};
-    shot.centre = plane(shot.camera, Vec{104, 12, 0} * k);
+    Shot shot{{&l}, players_camera(), {}, 64 * k, 129 * k, 50 * k, end, pose.wish().glove};
+    shot.centre = plane(shot.camera, Vec{112, 12, 0} * k);
     Plate plate(shot);
     plate.add_areas();
     plate.add_lines();
@@ -101,13 +101,23 @@ Picture butt_end(const Pose& pose) {
     return plate.take();
 }
 
+/// The head end drops, the rod turns in the crook.
+void tip_over(Limbs& l, double station, Vec up) {
+    constexpr double drop = 13;
+    const Vec pivot = l.handle.butt + l.handle.along * station;
+    const Vec axis = l.grip.back(cross(up, ex));
+    l.handle.along = rotated(l.handle.along, axis, drop);
+    l.handle.butt = pivot - l.handle.along * station;
+}
+
 Picture balance_view(const Pose& pose) {
     Limbs l = pose.one_finger();
     const double k = scale_of(l), end = 150 * k;
     end_handle(l, end);
-    // Level, gravity down the page, seen from the thumb's open side.
-    const Vec up = -l.direction(square_to(pose.down(), l.handle.along));
-    const Vec eye = cross(up, ex) * -1.0;
+    // Level, the ground down the page, seen from where the finger's tip shows.
+    const double down = in_radians(pose.balance().down);
+    const Vec up{0, -std::cos(down), -std::sin(down)}, eye = cross(ex, up);
+    if (!pose.balance().rests) tip_over(l, pose.balance().finger_station, up);
     Shot shot{{&l}, Camera::looking(eye + up * .1, up), {}, 106 * k, 90 * k, 30 * k, end,
               pose.wish().glove};
     shot.centre = plane(shot.camera, Vec{66, 0, 0} * k);
