@@ -24,4 +24,8 @@ void set_aside(Table& table, const std::vector<record::SetAsideRule>& rules,
 void check_plausible(const Table& table, const diag::Source& source, diag::Findings& findings,
                      std::string_view club = {});
 
+/// Warns when the table cannot show what the lesson aimed at: no column for the aim's measure, or
+/// no shots before or after. The sheet then gives no verdict.
+void check_aim(const Table& table, const record::Aim& aim, diag::Findings& findings);
+
 } // namespace shots

@@ -61,7 +61,9 @@ std::string number_hint(std::string_view written) {
 bool Field::expect_text(std::string_view wanted) const {
     if (!*this) return false;
     if (is_text()) return true;
-    must(wanted, is_list() ? "take away the brackets or dashes: one value is wanted here" : "");
+    must(wanted, is_list()
+                     ? "take away the brackets or dashes: one value is wanted here"
+                     : "if it is a text with a colon in it, put the whole text in double quotes");
     return false;
 }
 
@@ -138,7 +140,8 @@ bool Field::slip(const Entry& entry) const {
                          "write '" + key + ": " + entry.key.substr(colon + 1) + "'");
         return true;
     }
-    if (entry.key.find_first_not_of("0123456789") != std::string::npos) return false;
+    if (entry.key.find_first_not_of("0123456789") != std::string::npos && !entry.key.ends_with("°"))
+        return false;
     findings_->error(entry.key_span,
                      "a comma ends a value inside brackets, so this number stands alone",
                      "write decimals with a point, for example 62.5");

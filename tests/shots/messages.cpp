@@ -35,6 +35,7 @@ std::string messages_of(const fs::path& file) {
         if (findings.clean()) {
             shots::set_aside(table, lesson.shots->rules, findings);
             shots::check_plausible(table, table_source, findings, lesson.club.name);
+            if (lesson.aim) shots::check_aim(table, *lesson.aim, findings);
         }
     }
     return diag::print_all(findings);
