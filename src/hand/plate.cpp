@@ -43,7 +43,7 @@ void Plate::find_edges() {
 }
 
 void Plate::find_faded() {
-    faded_ = {depth_.id.width, depth_.id.height, 0};
+    faded_ = bare_ = {depth_.id.width, depth_.id.height, 0};
     const Scene scene = field_.scene();
     const Rod& rod = *scene.rod;
     struct Arm {
@@ -66,7 +66,9 @@ void Plate::find_faded() {
                 faded_(r, c) = dot(q, edges_.along) > end + break_wave(std::clamp(v, -1.0, 1.0));
             } else if (id % second_hand == palm_side) {
                 const Arm& a = arm[id >= second_hand];
-                faded_(r, c) = dot(p - a.at, a.along) > shot_.arm_end;
+                const double s = dot(p - a.at, a.along);
+                faded_(r, c) = s > shot_.arm_end;
+                bare_(r, c) = s > std::min(8.0, .3 * shot_.arm_end);
             }
         }
     }
@@ -113,7 +115,7 @@ void Plate::add_areas() {
     if (!shot_.shade) return;
     const auto soft = blurred(depth_, flesh, light, 1.2 / depth_.pixel);
     area(tidy(where([&](std::size_t i) {
-                  return flesh.cell[i] && (soft.cell[i] < float(shot_.dark) || cast.cell[i]);
+                  return flesh.cell[i] && !bare_.cell[i] && (soft.cell[i] < float(shot_.dark) || cast.cell[i]);
               }), flesh),
          Tone::shade, 1.5, 25);
 }

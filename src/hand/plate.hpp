@@ -69,7 +69,8 @@ class Plate {
     Field field_;
     Depth depth_;
     Regions regions_;
-    Grid<std::uint8_t> faded_;
+    Grid<std::uint8_t> faded_; ///< run out into the paper
+    Grid<std::uint8_t> bare_;  ///< forearm: no shade, it would end in a cut edge
     Edges edges_;
     Picture picture_;
 };

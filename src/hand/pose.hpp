@@ -7,6 +7,10 @@
 
 namespace hand {
 
+struct BothHands {
+    Limbs lead, trail;
+};
+
 class Pose {
   public:
     explicit Pose(const Wish& wish);
@@ -22,8 +26,8 @@ class Pose {
     Limbs open_palm() const;
     Limbs fingers_first() const;
     Limbs with_thumb(double reach) const;
-    /// The hand further down the handle, clear of the lead hand.
-    Limbs trail() const;
+    /// With the hand further down the handle, clear of the lead hand, joined as recorded.
+    BothHands both_hands() const;
 
   private:
     void find_contradiction();

@@ -18,6 +18,7 @@ class Inker {
         double facing = .12;   ///< normal towards the eye at least
         bool taper_start = true, taper_end = true;
         Pen pen = Pen::detail;
+        bool dotted = false;
     };
 
     /// Newton steps onto the skin, then what is in sight.
@@ -86,8 +87,16 @@ class Inker {
     void finish(const Polyline& run, const Style& style, bool cut_start, bool cut_end) {
         if (arc_length(run).back() < style.least) return;
         const Polyline line = smoothed(resampled(run, .35), false, 4);
+        if (style.dotted) return dots(line, style.pen);
         p_.add(Line{fitted(line, .12, false), style.pen, style.taper_start || cut_start,
                     style.taper_end || cut_end});
+    }
+
+    void dots(const Polyline& line, Pen pen) {
+        constexpr std::size_t on = 5, pitch = 11; // points .35 mm apart
+        for (std::size_t i = 0; i + on < line.size(); i += pitch) {
+            p_.add(Line{fitted({line[i], line[i + on / 2], line[i + on]}, .2, false), pen, false, false});
+        }
     }
 
     Plate& p_;
@@ -236,6 +245,11 @@ void palm_lines(Inker& ink) {
 }
 
 } // namespace
+
+void add_skin_path(Plate& plate, const Limbs& limbs, const std::vector<Vec>& path, Pen pen,
+                   bool dotted) {
+    Inker(plate, limbs).on_skin(path, {4, .05, false, false, pen, dotted});
+}
 
 void add_skin_lines(Plate& plate, const Limbs& limbs, const SkinLines& which) {
     Inker ink(plate, limbs);

@@ -11,6 +11,9 @@ struct SkinLines {
 
 void add_skin_lines(Plate& plate, const Limbs& limbs, const SkinLines& which);
 
+/// A path near the skin, hand frame, laid on it where it is in sight; dotted as short strokes.
+void add_skin_path(Plate& plate, const Limbs& limbs, const std::vector<Vec>& path, Pen pen, bool dotted);
+
 /// Cuff, seam and closure of a glove on the lead hand.
 void add_glove_lines(Plate& plate, const Limbs& limbs);
 

@@ -6,60 +6,81 @@ namespace hand {
 namespace {
 
 constexpr double pressed = 2.5; ///< flesh may give that much where the hands meet, millimetres
-constexpr double folded = 7;    ///< the hollow of the palm folds round the lead thumb by that much
-constexpr Camera plain{{ex, ey, ez}};
+constexpr double folded = 6;    ///< the hollow of the palm folds round the lead thumb by that much
 
-/// Deepest overlap of a trail hand with the lead hand's field (grip frame); positive = free.
-double clearance(const Limbs& trail, const Field& lead) {
+/// The lead hand as something in the way, grip frame; for the interlock without its forefinger, which
+/// afterwards closes over the other hand's little finger.
+struct InTheWay {
+    std::vector<Solid> solids;
+    double distance(Vec p) const {
+        return Scene{solids, nullptr}.distance(float(p.x), float(p.y), float(p.z));
+    }
+};
+
+InTheWay in_the_way(const Limbs& limbs, int without, int only = -1) {
+    const Limbs* one[] = {&limbs};
+    const Field field(one, {{ex, ey, ez}}, Field::Parts::flesh);
+    InTheWay out;
+    for (const Solid& s : field.scene().solids) {
+        if (s.slot != without && (only < 0 || s.slot == only)) out.solids.push_back(s);
+    }
+    return out;
+}
+
+/// Free space between the hands beyond what flesh gives; negative = they would pass through each other.
+double spare(const Limbs& trail, const InTheWay& lead) {
     double worst = 1e9;
     for (const Capsule& c : flesh(trail)) {
-        if (c.surface == palm_side && c.deep && c.a.y < -20) continue; // forearms may touch
+        if (c.a.y < -20) continue; // forearms
         for (int i = 0; i <= 6; ++i) {
-            const double t = i / 6.0;
-            const Vec p = trail.to_grip(lerp(c.a, c.b, t));
-            const double give = c.deep ? folded - pressed : 0;
-            worst = std::min(worst, lead.distance(p) - mix(c.ra, c.rb, t) + give);
+            const Vec p = trail.to_grip(lerp(c.a, c.b, i / 6.0));
+            const double give = c.deep || c.surface == palm_side ? folded : pressed;
+            worst = std::min(worst, lead.distance(p) - mix(c.ra, c.rb, i / 6.0) + give);
         }
     }
     return worst;
 }
 
-} // namespace
-
-Limbs Pose::trail() const {
-    const Limbs* one[] = {&lead_};
-    const Field lead(one, plain, Field::Parts::flesh);
-    const unit::Join join = wish_.seen.join.value_or(wish_.join);
+Limbs trail_at(const Anatomy& body, const InTheWay& lead, double shift, double lift, bool ten) {
     Hold h;
     h.turn = 4;
     h.clock = 12.4;
     h.reach = .35;
     h.forearm = {-.62, .50, .62};
-    Limbs best;
-    double least = -1e9;
-    const double from = join == unit::Join::ten_finger ? 74 : 58;
-    for (double lift = 0; lift <= 12; lift += 3) {
-        for (double shift = from; shift < from + 40; shift += 3) {
-            h.lift = lift;
-            const double s = shift * body_.across;
-            const Obstacle obstacle{[&](Vec p, double ball) {
-                                        p.y = -p.y;
-                                        p.x += s;
-                                        return lead.distance(p) - ball;
-                                    },
-                                    {false, false, false, join != unit::Join::ten_finger}};
-            Limbs l = solve(body_, h, obstacle);
-            l.reversed = true;
-            l.shift = s;
-            const double c = clearance(l, lead);
-            if (c > -pressed) return l;
-            if (c > least) {
-                least = c;
-                best = l;
-            }
+    h.lift = lift;
+    const Obstacle obstacle{[&](Vec p, double ball) {
+                                return lead.distance({p.x + shift, -p.y, p.z}) - ball;
+                            },
+                            {false, false, false, !ten}};
+    Limbs l = solve(body, h, obstacle);
+    l.reversed = true;
+    l.shift = shift;
+    return l;
+}
+
+} // namespace
+
+BothHands Pose::both_hands() const {
+    const unit::Join join =
+        wish_.seen.join ? *wish_.seen.join : wish_.target.join.value_or(wish_.join);
+    const bool ten = join == unit::Join::ten_finger, locked = join == unit::Join::interlock;
+    const InTheWay lead = in_the_way(lead_, locked ? int(first_finger) + index_finger : -1);
+    BothHands out{lead_, {}};
+    double most = -1e9;
+    for (double shift = ten ? 90 : 66; shift < 130 && most < 0; shift += 6) {
+        for (double lift = 0; lift <= 12 && most < 0; lift += 4) {
+            Limbs l = trail_at(body_, lead, shift * body_.across, lift * body_.across, ten);
+            const double s = spare(l, lead);
+            if (s <= most) continue;
+            most = s;
+            out.trail = std::move(l);
         }
     }
-    return best;
+    if (!locked) return out;
+    const InTheWay little = in_the_way(out.trail, -1, int(first_finger) + little_finger);
+    out.lead = solve(body_, hold_, {[&](Vec p, double ball) { return little.distance(p) - ball; },
+                                    {true, false, false, false}});
+    return out;
 }
 
 } // namespace hand

@@ -79,6 +79,54 @@ Picture fingers_first(const Pose& pose) {
     return plate.take();
 }
 
+Outline circle(Dot at, double r) {
+    Polyline p;
+    for (int i = 0; i < 40; ++i) {
+        const double a = in_radians(9.0 * i);
+        p.push_back({at.x + r * std::cos(a), at.y + r * std::sin(a)});
+    }
+    return fitted(p, .03, true);
+}
+
+/// A ring and the vent hole on the end of the handle.
+void add_butt_cap(Plate& plate, const Limbs& l) {
+    const Dot c = plate.page(l, l.handle.butt);
+    const double r = l.handle.radius;
+    plate.add(Area{{circle(c, r * .80)}, Tone::handle_light});
+    plate.add(Line{circle(c, r * .80), Pen::detail, false, false});
+    plate.add(Area{{circle(c, r * .13)}, Tone::handle_shade});
+    plate.add(Line{circle(c, r * .13), Pen::detail, false, false});
+}
+
+/// The room between handle and pad, hatched.
+void add_gap(Plate& plate, const Limbs& l, const ButtContact& contact) {
+    const Limbs* one[] = {&l};
+    const Field pad(one, plate.field().camera(), Field::Parts::deep);
+    const double s = l.handle.station(l.knuckle[little_finger]) - 12;
+    const Vec middle = l.handle.butt + l.handle.along * s;
+    Polyline inner, outer;
+    for (double a = contact.angle - 66; a <= contact.angle + 66; a += 6) {
+        const Vec on = flank(l, s, a), out = unit_vector(on - middle);
+        double room = 0;
+        while (room < 9 * l.body.across &&
+               pad.distance(plate.field().camera() * l.to_grip(on + out * room)) > .2) {
+            room += .5;
+        }
+        if (room < .5 || room >= 9 * l.body.across) continue;
+        inner.push_back(plate.page(l, on));
+        outer.push_back(plate.page(l, on + out * room));
+    }
+    if (inner.size() < 4) return;
+    Polyline ring = inner;
+    ring.insert(ring.end(), outer.rbegin(), outer.rend());
+    plate.add(Area{{fitted(smoothed(resampled(ring, .4), true, 2), .1, true)}, Tone::skin});
+    for (std::size_t i = 0; i + 1 < inner.size(); ++i) {
+        const Polyline slant{inner[i], outer[i + 1]};
+        plate.add(Line{fitted(resampled(slant, 1), .1, false), Pen::detail, false, false});
+    }
+    plate.add(Line{fitted(smoothed(outer, false, 1.5), .1, false), Pen::inner, true, true});
+}
+
 Picture butt_end(const Pose& pose) {
     Hold h = pose.hold();
     h.forearm = {-.35, .45, .85};
@@ -93,7 +141,9 @@ Picture butt_end(const Pose& pose) {
     plate.add_lines();
     add_skin_lines(plate, l, {true, true, false, false, false});
     if (shot.glove) add_glove_lines(plate, l);
+    add_butt_cap(plate, l);
     const ButtContact c = butt_contact(l);
+    if (c.gap > 1.5) add_gap(plate, l, c);
     const double s = l.handle.station(l.knuckle[little_finger]) - 12;
     plate.anchor("gap", plate.page(l, flank(l, s, c.angle)));
     const Vec out = flank(l, s, c.angle) - l.handle.butt - l.handle.along * s;
@@ -133,8 +183,8 @@ Picture balance_view(const Pose& pose) {
 }
 
 Picture both_hands(const Pose& pose, bool front) {
-    Limbs lead = pose.lead(), trail = pose.trail();
-    const double k = scale_of(lead), end = 232 * k;
+    auto [lead, trail] = pose.both_hands();
+    const double k = scale_of(lead), end = 206 * k;
     end_handle(lead, end);
     Shot shot{{&lead, &trail}, players_camera(), {}, 84 * k, 130 * k, 60 * k, end, pose.wish().glove};
     shot.centre = plane(shot.camera, Vec{118, 0, 0} * k);

@@ -85,3 +85,25 @@ TEST_CASE("The strip is written", "[.sheet]") {
     }
     write("strip.svg", look::page(groups, x, 75));
 }
+
+TEST_CASE("Joins, gloves and builds are written", "[.sheet]") {
+    std::string groups;
+    double x = 1;
+    for (const auto join : {unit::Join::overlap, unit::Join::interlock, unit::Join::ten_finger}) {
+        Wish w = after();
+        w.join = join;
+        groups += look::group(draw(*pose(w), View::joined_front), x, 1, {50});
+        groups += look::group(draw(*pose(w), View::joined), x, 82, {50});
+        x += 51;
+    }
+    for (const View view : {View::golfers_eye, View::open_palm}) {
+        Wish w = after();
+        w.glove = true;
+        groups += look::group(draw(*pose(w), view), x, 1, {40});
+        w.glove = false;
+        w.build = Build::child;
+        groups += look::group(draw(*pose(w), view), x, 85, {40});
+        x += 41;
+    }
+    write("joins.svg", look::page(groups, x, 165));
+}
