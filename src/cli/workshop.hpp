@@ -2,6 +2,7 @@
 #pragma once
 
 #include "diag/finding.hpp"
+#include "drills/clubs.hpp"
 #include "drills/drill.hpp"
 #include "record/lesson.hpp"
 #include "shots/table.hpp"
@@ -49,6 +50,7 @@ class Workshop {
 
     /// Wording of a language; British English when there is none, with a warning by the caller.
     const words::Catalogue& wording(const std::string& language) const;
+    const std::vector<drills::TypicalClub>& clubs() const { return clubs_; }
     bool speaks(const std::string& language) const { return catalogues_.contains(language); }
 
   private:
@@ -60,6 +62,7 @@ class Workshop {
     diag::Findings findings_;
     std::map<std::string, words::Catalogue> catalogues_;
     std::vector<drills::Drill> library_;
+    std::vector<drills::TypicalClub> clubs_;
 };
 
 /// The text of a file; nothing when it cannot be read.

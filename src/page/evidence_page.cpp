@@ -123,9 +123,9 @@ void add_checks(std::vector<Block>& blocks, const figure::Easel& easel, const St
     if (before.second > 0 && after.second > 0)
         blocks.push_back(text_block(easel, theme::Text::lead,
                                     w.say("checks.counts", {{"before", before.first},
-                                                            {"of-before", before.second},
+                                                            {"of_before", before.second},
                                                             {"after", after.first},
-                                                            {"of-after", after.second}}),
+                                                            {"of_after", after.second}}),
                                     6));
     blocks.push_back(checklist(easel, story));
     blocks.push_back(heading(easel, w.say("checks.pairs"), 18));

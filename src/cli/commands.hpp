@@ -1,0 +1,33 @@
+// One row and one file a command.
+#pragma once
+
+#include "cli/workshop.hpp"
+
+#include <CLI/CLI.hpp>
+
+#include <array>
+#include <functional>
+
+namespace cli {
+
+/// Declares a command's options on `app`; what comes back does the work and gives the exit code.
+using Run = std::function<int()>;
+struct Command {
+    const char* name;
+    const char* what;
+    Run (*set_up)(CLI::App& app, const Common& common);
+};
+
+Run set_up_lesson(CLI::App& app, const Common& common);
+Run set_up_check(CLI::App& app, const Common& common);
+
+inline constexpr std::array commands{
+    Command{"lesson", "Print the lesson summary of each record as a PDF", set_up_lesson},
+    Command{"check", "Read records and their shot tables, tell every fault, draw nothing", set_up_check},
+};
+
+/// Prints what was found in one record to standard error; true when there is no error (with
+/// `strict`, no warning either).
+bool tell(const diag::Findings& findings, bool strict);
+
+} // namespace cli

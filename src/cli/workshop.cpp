@@ -1,0 +1,123 @@
+#include "cli/workshop.hpp"
+
+#include "record/read_lesson.hpp"
+#include "shots/read_table.hpp"
+
+#include <fstream>
+#include <iterator>
+
+namespace cli {
+
+std::optional<std::string> text_of(const fs::path& path) {
+    std::error_code gone;
+    if (fs::is_directory(path, gone)) return std::nullopt;
+    std::ifstream in(path, std::ios::binary);
+    if (!in) return std::nullopt;
+    std::string text{std::istreambuf_iterator<char>(in), {}};
+    if (in.bad()) return std::nullopt;
+    return text;
+}
+
+Workshop::Workshop(const Common& common)
+    : shelf_(common.templates.empty() ? stock::Shelf() : stock::Shelf(common.templates)) {
+    read_wording();
+    read_library();
+}
+
+/// Languages are the folders below words/. A regional one lies over its base language.
+void Workshop::read_wording() {
+    std::map<std::string, std::vector<std::string>> files;
+    for (const auto& name : shelf_.names("words/")) {
+        const auto slash = name.find('/', 6);
+        if (slash != std::string::npos) files[name.substr(6, slash - 6)].push_back(name);
+    }
+    for (const auto& [language, names] : files) {
+        words::Catalogue catalogue(language);
+        const std::string base(words::base_language(language));
+        const auto add = [&](const std::vector<std::string>& from, bool over) {
+            for (const auto& name : from) {
+                const auto item = shelf_.find(name);
+                if (!item) continue;
+                const auto& source = sources_.emplace_back(item->name, item->text);
+                over ? catalogue.replace(source, findings_) : catalogue.add(source, findings_);
+            }
+        };
+        if (!base.empty() && files.contains(base)) add(files.at(base), false);
+        add(names, !base.empty());
+        catalogues_.emplace(language, std::move(catalogue));
+    }
+}
+
+void Workshop::read_library() {
+    for (const auto& name : shelf_.names("drills/en/")) {
+        const auto item = shelf_.find(name);
+        if (!item) continue;
+        const auto& source = sources_.emplace_back(item->name, item->text);
+        for (auto& drill : drills::read_drills(source, findings_))
+            library_.push_back(std::move(drill));
+    }
+    if (const auto item = shelf_.find("clubs/typical.yaml"))
+        clubs_ = drills::read_clubs(sources_.emplace_back(item->name, item->text), findings_);
+}
+
+const words::Catalogue& Workshop::wording(const std::string& language) const {
+    const auto found = catalogues_.find(language);
+    return found != catalogues_.end() ? found->second : catalogues_.at("en-GB");
+}
+
+namespace {
+
+/// The coach's own drills: drills.yaml beside the record or in a folder above it, the nearest one.
+std::optional<fs::path> own_drills(const fs::path& record) {
+    std::error_code gone;
+    fs::path folder = fs::absolute(record, gone).parent_path();
+    for (int level = 0; level < 6 && !folder.empty(); ++level, folder = folder.parent_path()) {
+        if (fs::is_regular_file(folder / "drills.yaml", gone)) return folder / "drills.yaml";
+        if (folder == folder.parent_path()) break;
+    }
+    return std::nullopt;
+}
+
+void read_shots(Read& read, const fs::path& record) {
+    const auto& how = *read.lesson.shots;
+    const fs::path path = record.parent_path() / how.file.value;
+    auto text = text_of(path);
+    if (!text) {
+        read.findings.error(how.file.span, "the shot table '" + how.file.value + "' cannot be read",
+                            "put the file beside the record, or correct its name; leave 'shots' out "
+                            "for a lesson without shots");
+        return;
+    }
+    const auto& source = read.sources.emplace_back(path.string(), std::move(*text));
+    const std::size_t before = read.findings.errors();
+    auto table = shots::read_table(source, how, read.lesson.student.hand.value, read.findings);
+    if (read.findings.errors() != before) return;
+    shots::set_aside(table, how.rules, read.findings);
+    shots::check_plausible(table, source, read.findings, read.lesson.club.name);
+    if (read.lesson.aim) shots::check_aim(table, *read.lesson.aim, read.findings);
+    read.table = std::move(table);
+}
+
+} // namespace
+
+std::unique_ptr<Read> Workshop::read(const fs::path& record) const {
+    auto read = std::make_unique<Read>();
+    auto text = text_of(record);
+    if (!text) {
+        read->readable = false;
+        return read;
+    }
+    const auto& source = read->sources.emplace_back(record.string(), std::move(*text));
+    read->lesson = record::read_lesson(source, read->findings);
+    if (read->findings.clean()) record::check_lesson(read->lesson, read->findings);
+    if (read->lesson.shots && !read->lesson.shots->file.value.empty()) read_shots(*read, record);
+    read->library = library_;
+    if (const auto own = own_drills(record))
+        if (auto drills_text = text_of(*own)) {
+            const auto& own_source = read->sources.emplace_back(own->string(), std::move(*drills_text));
+            read->library = drills::merged(library_, drills::read_drills(own_source, read->findings));
+        }
+    return read;
+}
+
+} // namespace cli
