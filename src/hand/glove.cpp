@@ -9,7 +9,7 @@ using Path = std::vector<Vec>;
 /// Round the wrist square to the carpus, `at` millimetres from the wrist's end towards the hand.
 Path around_wrist(const Limbs& l, double at, double from, double to) {
     const Vec d = -l.carpus, side = square_to(ex, d), up = cross(side, d);
-    const Vec c = l.wrist * .62 + d * at;
+    const Vec c = cuff_of(l) + d * at;
     Path path;
     for (int i = 0; i <= 48; ++i) {
         const double a = in_radians(mix(from, to, i / 48.0));
@@ -21,9 +21,11 @@ Path around_wrist(const Limbs& l, double at, double from, double to) {
 
 } // namespace
 
+Vec cuff_of(const Limbs& l) { return l.wrist * .5; }
+
 void add_glove_lines(Plate& plate, const Limbs& l) {
-    add_skin_path(plate, l, around_wrist(l, -3, 0, 360), Pen::inner, false);
-    add_skin_path(plate, l, around_wrist(l, 0, 0, 360), Pen::hatch, true);
+    add_skin_path(plate, l, around_wrist(l, 0, 0, 360), Pen::inner, false);
+    add_skin_path(plate, l, around_wrist(l, 3, 0, 360), Pen::hatch, true);
     // The closing tab on the back of the hand.
     const double k = l.body.across;
     Path tab;

@@ -1,6 +1,7 @@
 #include "hand/plate.hpp"
 
 #include "hand/mask.hpp"
+#include "hand/skin.hpp"
 
 namespace hand {
 namespace {
@@ -43,15 +44,16 @@ void Plate::find_edges() {
 }
 
 void Plate::find_faded() {
-    faded_ = bare_ = {depth_.id.width, depth_.id.height, 0};
+    faded_ = bare_ = sleeve_ = {depth_.id.width, depth_.id.height, 0};
     const Scene scene = field_.scene();
     const Rod& rod = *scene.rod;
     struct Arm {
-        Vec at, along;
+        Vec at, along, cuff, carpus;
     };
     std::vector<Arm> arm;
     for (const Limbs* l : shot_.hands) {
-        arm.push_back({shot_.camera * l->to_grip(l->wrist), shot_.camera * l->direction(l->arm)});
+        arm.push_back({shot_.camera * l->to_grip(l->wrist), shot_.camera * l->direction(l->arm),
+                       shot_.camera * l->to_grip(cuff_of(*l)), shot_.camera * l->direction(l->carpus)});
     }
     for (int r = 0; r < depth_.id.height; ++r) {
         for (int c = 0; c < depth_.id.width; ++c) {
@@ -68,6 +70,7 @@ void Plate::find_faded() {
                 const Arm& a = arm[id >= second_hand];
                 const double s = dot(p - a.at, a.along);
                 faded_(r, c) = s > shot_.arm_end;
+                sleeve_(r, c) = dot(p - a.cuff, a.carpus) > 0;
                 bare_(r, c) = s > std::min(8.0, .3 * shot_.arm_end);
             }
         }
@@ -108,9 +111,11 @@ void Plate::add_areas() {
               rod),
          Tone::handle_light, 1.15, 8);
     for (const Part hand : {Part::first, Part::second}) {
-        const bool glove = hand == Part::first && shot_.glove;
-        area(where([&](std::size_t i) { return part[i] == hand; }), glove ? Tone::glove : Tone::skin,
-             1.15, 4);
+        area(where([&](std::size_t i) { return part[i] == hand; }), Tone::skin, 1.15, 4);
+    }
+    if (shot_.glove) {
+        area(where([&](std::size_t i) { return part[i] == Part::first && !sleeve_.cell[i]; }),
+             Tone::glove, 1.15, 4);
     }
     if (!shot_.shade) return;
     const auto soft = blurred(depth_, flesh, light, 1.2 / depth_.pixel);

@@ -70,6 +70,7 @@ class Plate {
     Depth depth_;
     Regions regions_;
     Grid<std::uint8_t> faded_; ///< run out into the paper
+    Grid<std::uint8_t> sleeve_; ///< beyond the cuff of a glove
     Grid<std::uint8_t> bare_;  ///< forearm: no shade, it would end in a cut edge
     Edges edges_;
     Picture picture_;

@@ -104,15 +104,16 @@ void add_gap(Plate& plate, const Limbs& l, const ButtContact& contact) {
     const Field pad(one, plate.field().camera(), Field::Parts::deep);
     const double s = l.handle.station(l.knuckle[little_finger]) - 12;
     const Vec middle = l.handle.butt + l.handle.along * s;
+    const double most = contact.gap + 2.5;
     Polyline inner, outer;
     for (double a = contact.angle - 66; a <= contact.angle + 66; a += 6) {
         const Vec on = flank(l, s, a), out = unit_vector(on - middle);
         double room = 0;
-        while (room < 9 * l.body.across &&
+        while (room < most &&
                pad.distance(plate.field().camera() * l.to_grip(on + out * room)) > .2) {
             room += .5;
         }
-        if (room < .5 || room >= 9 * l.body.across) continue;
+        if (room < .5 || room >= most) continue;
         inner.push_back(plate.page(l, on));
         outer.push_back(plate.page(l, on + out * room));
     }
@@ -184,7 +185,7 @@ Picture balance_view(const Pose& pose) {
 
 Picture both_hands(const Pose& pose, bool front) {
     auto [lead, trail] = pose.both_hands();
-    const double k = scale_of(lead), end = 206 * k;
+    const double k = scale_of(lead), end = 224 * k;
     end_handle(lead, end);
     Shot shot{{&lead, &trail}, players_camera(), {}, 84 * k, 130 * k, 60 * k, end, pose.wish().glove};
     shot.centre = plane(shot.camera, Vec{118, 0, 0} * k);
