@@ -49,10 +49,10 @@ std::optional<figure::ScatterInput> scatter_input(const figure::Easel& easel, co
     if (face->is_aim && story.lesson.aim) input.wanted = {story.lesson.aim->least, story.lesson.aim->most};
     if (face->change.before.count > 0 && face->change.after.count > 0)
         input.message = w.say("evidence.alt.scatter",
-                              {{"face-before", words::side(Measure::face, face->change.before.median, w)},
-                               {"path-before", words::side(Measure::path, path->change.before.median, w)},
-                               {"face-after", words::side(Measure::face, face->change.after.median, w)},
-                               {"path-after", words::side(Measure::path, path->change.after.median, w)}});
+                              {{"face_before", words::side(Measure::face, face->change.before.median, w)},
+                               {"path_before", words::side(Measure::path, path->change.before.median, w)},
+                               {"face_after", words::side(Measure::face, face->change.after.median, w)},
+                               {"path_after", words::side(Measure::path, path->change.after.median, w)}});
     return input;
 }
 
