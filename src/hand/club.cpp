@@ -1,9 +1,11 @@
 #include "hand/club.hpp"
 
+#include <numbers>
+
 namespace hand {
 namespace {
 
-constexpr double pi = 3.14159265358979323846;
+constexpr double pi = std::numbers::pi;
 
 /// Iron head as the player sees it, millimetres at half size: hosel at the origin, toe up the page, the
 /// face to the left.
@@ -47,25 +49,34 @@ void add_club(Plate& plate, double scale, double face) {
     const Dot from = plate.handle_point(end) + along * (6 * scale);
     const double r = 4.6 * scale, shaft = 13 * scale;
     const Dot to = from + along * shaft;
-    Polyline rod;
-    for (int i = -8; i <= 8; ++i) rod.push_back(from + normal * (r * i / 8.0) + along * (1.6 * scale * std::sin(i / 8.0 * pi)));
-    const Polyline start = rod;
-    const double neck = 2.6 * scale;
-    rod.push_back(to + normal * neck);
-    rod.push_back(to - normal * neck);
-    plate.add(Area{{polygon(rod, true)}, Tone::club});
-    plate.add(Line{fitted(start, .1, false), Pen::inner, false, false});
-    for (const double g : {-1.0, 1.0}) {
-        plate.add(Line{polygon({from + normal * (g * r), to + normal * (g * neck)}, false), Pen::inner, false, false});
-    }
     const Head head = iron();
     const auto at = [&](const Polyline& p) { return placed(p, to, scale, face); };
     const Polyline body = smoothed(resampled(at(head.body), .5 * scale), true, 3);
     plate.add(Area{{fitted(body, .1, true)}, Tone::club});
     plate.add(Line{fitted(body, .1, true), Pen::inner, false, false});
-    plate.add(Line{fitted(smoothed(resampled(at(head.top), .5 * scale), false, 3), .1, false), Pen::detail, true, true});
+    plate.add(Line{fitted(smoothed(resampled(at(head.top), .5 * scale), false, 3), .1, false),
+                   Pen::detail, true, true});
     const Polyline leading = at(head.leading);
-    plate.add(Line{fitted(smoothed(resampled(leading, .5 * scale), false, 3), .1, false), Pen::outline, false, false});
+    const Polyline heavy(leading.begin() + 1, leading.end() - 1);
+    plate.add(Line{fitted(smoothed(resampled(heavy, .5 * scale), false, 3), .1, false), Pen::handle,
+                   true, true});
+    // The shaft runs into the head.
+    Polyline rod;
+    for (int i = -8; i <= 8; ++i) {
+        rod.push_back(from + normal * (r * i / 8.0) +
+                      along * (1.6 * scale * std::sin(i / 8.0 * pi)));
+    }
+    const Polyline start = rod;
+    const double neck = 2.3 * scale;
+    const Dot into = to + along * (6.5 * scale);
+    rod.push_back(into + normal * neck);
+    rod.push_back(into - normal * neck);
+    plate.add(Area{{polygon(rod, true)}, Tone::club});
+    plate.add(Line{fitted(start, .1, false), Pen::inner, false, false});
+    for (const double g : {-1.0, 1.0}) {
+        plate.add(Line{polygon({from + normal * (g * r), into + normal * (g * neck)}, false),
+                       Pen::inner, false, false});
+    }
     plate.anchor("leading edge", leading[4]);
 }
 

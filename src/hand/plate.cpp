@@ -173,6 +173,30 @@ void Plate::add_lines() {
     add(Line{fitted(wave, .1, false), Pen::handle, false, false});
 }
 
+std::optional<Dot> Plate::notch_between(double x0, double x1, double y, double above) const {
+    const double px = depth_.pixel;
+    const int last = std::min(int(y / px), depth_.id.height - 1);
+    std::optional<Dot> best;
+    for (int c = std::max(0, int(std::min(x0, x1) / px)); c < int(std::max(x0, x1) / px); ++c) {
+        if (c >= depth_.id.width) break;
+        int r = std::max(0, int((y - above) / px));
+        if (is_hand(regions_.part(r, c))) continue; // the thumb itself
+        while (r < last && !is_hand(regions_.part(r, c))) ++r;
+        if (r < last && (!best || r * px > best->y)) best = Dot{(c + .5) * px, r * px};
+    }
+    return best;
+}
+
+bool Plate::line_leaves(Dot at, double near, double least) const {
+    for (const auto& mark : picture_.marks) {
+        const Line* line = std::get_if<Line>(&mark);
+        if (!line || line->pen != Pen::inner || line->path.pieces.empty()) continue;
+        const Dot a = line->path.start, b = line->path.pieces.back().to;
+        if (std::min(length(a - at), length(b - at)) < near && length(b - a) > least) return true;
+    }
+    return false;
+}
+
 int Plate::surface_at(Vec p) const {
     const int c = int(std::floor((p.x - depth_.window.left) / depth_.pixel));
     const int r = int(std::floor((depth_.window.top - p.y) / depth_.pixel));

@@ -54,6 +54,12 @@ class Plate {
     /// Surface seen at a point in camera coordinates, -1 paper.
     int surface_at(Vec camera) const;
 
+    /// Lowest point of paper or handle between two columns of the page, looking down from `above`
+    /// millimetres over `y` to `y`; nothing when the hand closes the way.
+    std::optional<Dot> notch_between(double x0, double x1, double y, double above) const;
+    /// Whether a traced line of at least `least` millimetres over the hand ends within `near` of a point.
+    bool line_leaves(Dot at, double near, double least) const;
+
   private:
     void find_faded();
     void find_edges();

@@ -53,17 +53,6 @@ class Inker {
         draw(points, seen, style);
     }
 
-    /// Where the eye sees the path, whatever lies before it, as long as that is the palm's surface.
-    void on_page(const Path& path, const Style& style) {
-        std::vector<Vec> points;
-        std::vector<bool> seen;
-        for (const Vec& q : path) {
-            points.push_back(cam_ * l_.to_grip(q));
-            seen.push_back(p_.surface_at(points.back()) % second_hand == palm_side);
-        }
-        draw(points, seen, style);
-    }
-
   private:
     static double skin_distance(const Scene& s, Vec p) {
         return Scene{s.solids, nullptr}.distance(float(p.x), float(p.y), float(p.z));
@@ -206,7 +195,7 @@ void back_lines(Inker& ink, const Limbs& l) {
             arc.push_back(c + (up * std::cos(a) + side * std::sin(a)) * (ray.cap * 1.1) -
                           m * (ray.cap * (1.0 - .9 * (1 - std::cos(a)))));
         }
-        ink.on_skin(arc, {5, .22, true, true, Pen::detail});
+        ink.on_skin(arc, {5, .38, true, true, Pen::detail});
     }
     struct Tendon {
         int finger;
@@ -224,15 +213,22 @@ void back_lines(Inker& ink, const Limbs& l) {
     }
 }
 
-/// The V: from the fork towards the wrist, laid on the picture so that it never breaks.
-void crease_line(Inker& ink, const Limbs& l) {
+/// The V: from the notch between thumb and forefinger towards the wrist, laid on the picture so that it
+/// never breaks. Nothing where the traced lines already show the thumb lying over the forefinger.
+void crease_line(Plate& plate, const Limbs& l) {
     const Crease v = v_crease(l);
-    Path path;
-    for (int i = 0; i <= 24; ++i) {
-        const double t = mix(-.05, .55, i / 24.0);
-        path.push_back(lerp(v.fork, v.end, t) + l.body.at(2.5 * std::sin(t * 3), 0, 0));
+    const Dot fork = plate.page(l, v.fork), end = plate.page(l, v.end);
+    const Dot index = plate.page(l, l.knuckle[index_finger]), thumb = plate.page(l, l.thumb[2]);
+    const std::optional<Dot> notch = plate.notch_between(index.x, thumb.x, fork.y + 12, 40);
+    if (notch && plate.line_leaves(*notch, 5, 7)) return;
+    const Dot from = notch && length(*notch - fork) < 16 ? *notch : fork;
+    const Dot way = end - from, across{-way.y, way.x};
+    Polyline line;
+    for (int i = 0; i <= 20; ++i) {
+        const double t = i / 20.0;
+        line.push_back(from + way * (.62 * t) + across * (.05 * std::sin(t * 3)));
     }
-    ink.on_page(path, {7, 0, false, true, Pen::inner});
+    plate.add(Line{fitted(line, .1, false), Pen::inner, false, true});
 }
 
 void palm_lines(Inker& ink) {
@@ -256,7 +252,7 @@ void add_skin_lines(Plate& plate, const Limbs& limbs, const SkinLines& which) {
     for (int f = 0; f < fingers; ++f) finger_lines(ink, limbs, f, which);
     thumb_lines(ink, limbs, which);
     if (which.back) back_lines(ink, limbs);
-    if (which.crease) crease_line(ink, limbs);
+    if (which.crease) crease_line(plate, limbs);
     if (which.palm) palm_lines(ink);
 }
 

@@ -98,7 +98,7 @@ void add_butt_cap(Plate& plate, const Limbs& l) {
     plate.add(Line{circle(c, r * .13), Pen::detail, false, false});
 }
 
-/// The room between handle and pad, hatched.
+/// The room between handle and pad, dark.
 void add_gap(Plate& plate, const Limbs& l, const ButtContact& contact) {
     const Limbs* one[] = {&l};
     const Field pad(one, plate.field().camera(), Field::Parts::deep);
@@ -120,11 +120,7 @@ void add_gap(Plate& plate, const Limbs& l, const ButtContact& contact) {
     if (inner.size() < 4) return;
     Polyline ring = inner;
     ring.insert(ring.end(), outer.rbegin(), outer.rend());
-    plate.add(Area{{fitted(smoothed(resampled(ring, .4), true, 2), .1, true)}, Tone::skin});
-    for (std::size_t i = 0; i + 1 < inner.size(); ++i) {
-        const Polyline slant{inner[i], outer[i + 1]};
-        plate.add(Line{fitted(resampled(slant, 1), .1, false), Pen::detail, false, false});
-    }
+    plate.add(Area{{fitted(smoothed(resampled(ring, .4), true, 2), .1, true)}, Tone::handle_shade});
     plate.add(Line{fitted(smoothed(outer, false, 1.5), .1, false), Pen::inner, true, true});
 }
 
@@ -136,7 +132,8 @@ Picture butt_end(const Pose& pose) {
     Shot shot{{&l}, Camera::looking({-1, 0, 0}, ez), {}, 62 * k, 66 * k, 30 * k, 999,
               pose.wish().glove};
     shot.centre = plane(shot.camera, Vec{0, 6, 9} * k);
-    shot.cast = 6;
+    shot.cast = 4;
+    shot.dark = -.55;
     Plate plate(shot);
     plate.add_areas();
     plate.add_lines();
