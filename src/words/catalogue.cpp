@@ -209,7 +209,7 @@ std::vector<std::string> Catalogue::holes(std::string_view key) const {
 }
 
 std::string_view base_language(std::string_view language) {
-    return language == "en-US" ? "en-GB" : std::string_view{};
+    return language == "en-GB" ? std::string_view{} : "en-GB";
 }
 
 } // namespace words

@@ -104,7 +104,8 @@ class Speaker {
     Voice voice_;
 };
 
-/// The language whose files a regional one is laid over: en-GB for en-US; empty for all others.
+/// The language whose sentences are added first, before those of `language` replace them: en-GB, so
+/// that a sentence without a translation is there in English; empty for en-GB itself.
 std::string_view base_language(std::string_view language);
 
 } // namespace words

@@ -23,7 +23,7 @@ std::string call_text(const std::string& text, std::size_t at) {
 
 TEST_CASE("every sentence that the source says by name exists, and its holes are filled") {
     const auto& catalogue = sentences::catalogue("en-GB");
-    const std::regex say("\\bsay(\\()\\s*\"([a-z0-9.-]+)\"\\s*([,)])"),
+    const std::regex say("\\bsay(\\()\\s*\"([a-z0-9-]+\\.[a-z0-9.-]+)\"\\s*([,)])"),
         hole("\\{\\s*\"(\\w[\\w-]*)\"\\s*,");
     std::size_t calls = 0;
     for (const auto& item : std::filesystem::recursive_directory_iterator(SOURCE_DIR "/src")) {
