@@ -73,10 +73,14 @@ float Rod::distance(float x, float y, float z) const {
 
 Near Scene::near(float x, float y, float z) const {
     float d[slots];
-    for (float& v : d) v = 1e9f;
-    for (const Solid& s : solids) d[s.slot] = melted(d[s.slot], foot(s, x, y, z).distance, s.melt);
+    for (int i = 0; i < used_slots; ++i) d[i] = 1e9f;
+    for (const Solid& s : solids) {
+        const float far = foot(s, x, y, z).distance;
+        float& near = d[s.slot];
+        if (far - near < s.melt) near = melted(near, far, s.melt);
+    }
     Near best;
-    for (int i = 0; i < slots; ++i) {
+    for (int i = 0; i < used_slots; ++i) {
         const float v = d[i] - (i % hand_slots ? bias : 0);
         if (v < best.distance) {
             best = {v, i < hand_slots ? i : second_hand + i - hand_slots};
@@ -110,6 +114,7 @@ Vec Scene::normal(Vec p) const {
 
 Field::Field(std::span<const Limbs* const> hands, const Camera& camera, Parts parts)
     : camera_(camera) {
+    used_slots_ = int(hands.size()) * hand_slots;
     for (std::size_t h = 0; h < hands.size(); ++h) {
         for (const Capsule& c : flesh(*hands[h])) {
             if (parts != Parts::deep || c.deep) solids_.push_back(solid(c, *hands[h], camera, int(h)));

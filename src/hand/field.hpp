@@ -39,6 +39,7 @@ struct Rod {
 struct Scene {
     std::span<const Solid> solids;
     const Rod* rod = nullptr;
+    int used_slots = 12; ///< six a hand
 
     Near near(float x, float y, float z) const;
     float distance(float x, float y, float z) const { return near(x, y, z).distance; }
@@ -52,7 +53,7 @@ class Field {
 
     Field(std::span<const Limbs* const> hands, const Camera& camera, Parts parts = Parts::all);
 
-    Scene scene() const { return {solids_, rod_ ? &*rod_ : nullptr}; }
+    Scene scene() const { return {solids_, rod_ ? &*rod_ : nullptr, used_slots_}; }
     double distance(Vec p) const {
         return scene().distance(float(p.x), float(p.y), float(p.z));
     }
@@ -61,6 +62,7 @@ class Field {
   private:
     std::vector<Solid> solids_;
     std::optional<Rod> rod_;
+    int used_slots_ = 12;
     Camera camera_;
 };
 

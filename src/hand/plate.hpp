@@ -18,7 +18,7 @@ struct Shot {
     bool glove = false;       ///< on the lead hand
     double cast = 10;         ///< longest cast shadow, millimetres
     double dark = -.1;        ///< skin is shaded where normal . light is below this
-    double pixel = .36;
+    double pixel = .42;
     bool shade = true;
 };
 

@@ -52,7 +52,7 @@ class Tracer {
 
   private:
     Tile cull(int row, int column) const {
-        constexpr float fillet = 9;
+        constexpr float fillet = 14;
         const float half = float(tile * d_.pixel / 2), reach = half * 1.42f + fillet + .5f;
         const float x = float(d_.x(column + tile / 2.0)), y = float(d_.y(row + tile / 2.0));
         Tile t;
@@ -90,7 +90,7 @@ class Tracer {
             }
         }
         if (whole.rod) z = std::max(z, t.rod_nearest);
-        return {narrow_, whole.rod};
+        return {narrow_, whole.rod, whole.used_slots};
     }
 
     void ray(const Scene& whole, const Tile& t, int row, int column) {
@@ -123,7 +123,7 @@ class Tracer {
     void fill_tile(int row, int column) {
         const Tile t = cull(row, column);
         if (t.solids.empty() && !t.rod) return;
-        const Scene scene{t.solids, t.rod ? scene_.rod : nullptr};
+        const Scene scene{t.solids, t.rod ? scene_.rod : nullptr, scene_.used_slots};
         const int last_row = std::min(row + tile, d_.z.height - 1);
         const int last_column = std::min(column + tile, d_.z.width - 1);
         for (int r = row; r <= last_row; r += block) {

@@ -25,7 +25,7 @@ Picture golfers_eye(const Pose& pose, Limbs l) {
     Plate plate(shot);
     plate.add_areas();
     plate.add_lines();
-    add_skin_lines(plate, l, {true, true, true, true, false});
+    add_skin_lines(plate, l, {!shot.glove, true, true, true, false});
     if (shot.glove) add_glove_lines(plate, l);
     add_club(plate, k, pose.wish().face_degrees);
     const auto views = knuckle_views(l);
@@ -72,7 +72,7 @@ Picture fingers_first(const Pose& pose) {
     Plate plate(shot);
     plate.add_areas();
     plate.add_lines();
-    add_skin_lines(plate, l, {true, true, false, false, false});
+    add_skin_lines(plate, l, {!shot.glove, true, false, false, false});
     if (shot.glove) add_glove_lines(plate, l);
     plate.anchor("heel pad", plate.page(l, l.body.at(-26, 40, -20)));
     plate.anchor("finger", plate.page(l, l.finger[ring_finger].joint[2]));
@@ -98,30 +98,20 @@ void add_butt_cap(Plate& plate, const Limbs& l) {
     plate.add(Line{circle(c, r * .13), Pen::detail, false, false});
 }
 
-/// The room between handle and pad, dark.
+/// The room between handle and pad as a dark crescent, as wide as the gap that was measured.
 void add_gap(Plate& plate, const Limbs& l, const ButtContact& contact) {
-    const Limbs* one[] = {&l};
-    const Field pad(one, plate.field().camera(), Field::Parts::deep);
-    const double s = l.handle.station(l.knuckle[little_finger]) - 12;
-    const Vec middle = l.handle.butt + l.handle.along * s;
-    const double most = contact.gap + 2.5;
-    Polyline inner, outer;
-    for (double a = contact.angle - 66; a <= contact.angle + 66; a += 6) {
-        const Vec on = flank(l, s, a), out = unit_vector(on - middle);
-        double room = 0;
-        while (room < most &&
-               pad.distance(plate.field().camera() * l.to_grip(on + out * room)) > .2) {
-            room += .5;
-        }
-        if (room < .5 || room >= most) continue;
-        inner.push_back(plate.page(l, on));
-        outer.push_back(plate.page(l, on + out * room));
+    constexpr double half = 58; // degrees to either side
+    const Vec middle = l.handle.butt;
+    Polyline ring, outer;
+    for (int i = -12; i <= 12; ++i) {
+        const Vec out = unit_vector(flank(l, 0, contact.angle + half * i / 12) - middle);
+        const double room = contact.gap * std::cos(std::numbers::pi / 2 * i / 12);
+        ring.push_back(plate.page(l, middle + out * l.handle.radius));
+        outer.push_back(plate.page(l, middle + out * (l.handle.radius + room)));
     }
-    if (inner.size() < 4) return;
-    Polyline ring = inner;
     ring.insert(ring.end(), outer.rbegin(), outer.rend());
-    plate.add(Area{{fitted(smoothed(resampled(ring, .4), true, 2), .1, true)}, Tone::handle_shade});
-    plate.add(Line{fitted(smoothed(outer, false, 1.5), .1, false), Pen::inner, true, true});
+    plate.add(Area{{fitted(ring, .05, true)}, Tone::handle_shade});
+    plate.add(Line{fitted(outer, .05, false), Pen::inner, true, true});
 }
 
 Picture butt_end(const Pose& pose) {
@@ -137,7 +127,7 @@ Picture butt_end(const Pose& pose) {
     Plate plate(shot);
     plate.add_areas();
     plate.add_lines();
-    add_skin_lines(plate, l, {true, true, false, false, false});
+    add_skin_lines(plate, l, {!shot.glove, true, false, false, false});
     if (shot.glove) add_glove_lines(plate, l);
     add_butt_cap(plate, l);
     const ButtContact c = butt_contact(l);
@@ -172,7 +162,7 @@ Picture balance_view(const Pose& pose) {
     Plate plate(shot);
     plate.add_areas();
     plate.add_lines();
-    add_skin_lines(plate, l, {true, true, false, false, false});
+    add_skin_lines(plate, l, {!shot.glove, true, false, false, false});
     plate.anchor("finger", plate.page(l, l.finger[index_finger].joint[2]));
     plate.anchor("heel pad", plate.page(l, l.body.at(-28, 42, -16)));
     plate.anchor("balance point", plate.handle_point(pose.balance().finger_station));
@@ -193,7 +183,9 @@ Picture both_hands(const Pose& pose, bool front) {
     Plate plate(shot);
     plate.add_areas();
     plate.add_lines();
-    for (const Limbs* l : shot.hands) add_skin_lines(plate, *l, {true, true, true, !front, false});
+    for (const Limbs* l : shot.hands) {
+        add_skin_lines(plate, *l, {l == &trail || !shot.glove, true, true, !front, false});
+    }
     if (shot.glove) add_glove_lines(plate, lead);
     plate.anchor("little finger", plate.page(trail, trail.finger[little_finger].joint[2]));
     plate.anchor("thumb tip", plate.page(trail, trail.thumb[3]));
