@@ -32,10 +32,12 @@ mode_t creation_mask() {
     return mask;
 }
 
-/// Where the bytes will lie in the end: a link is followed, so that it stays a link.
+/// Where the bytes will lie in the end: a link is followed, so that it stays a link. Absolute, for
+/// a bare name that does not exist yet has no folder to look at.
 fs::path place(const std::string& target) {
+    if (target.empty()) return {};
     std::error_code error;
-    const fs::path real = fs::weakly_canonical(target, error);
+    const fs::path real = fs::weakly_canonical(fs::absolute(target, error), error);
     return error ? fs::path(target) : real;
 }
 

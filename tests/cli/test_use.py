@@ -100,6 +100,11 @@ class CannotReadOrWrite(InFolder):
         self.expect(run("lesson", path, "-o", closed / "x.pdf"), 3, "cannot write", str(closed))
         self.assertEqual(self.files(), ["lesson.yaml"])
 
+    def test_a_bare_file_name_is_written_into_the_working_folder(self):
+        self.record()
+        self.expect(run("lesson", "lesson.yaml", "-o", "sheet.pdf", folder=self.folder), 0)
+        self.assertEqual(self.files(), ["lesson.yaml", "sheet.pdf"])
+
     def test_the_record_is_never_overwritten(self):
         path = self.record()
         self.expect(run("lesson", path, "-o", path), 3, "it is an input of this run")
