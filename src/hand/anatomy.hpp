@@ -14,21 +14,22 @@ inline constexpr int fingers = 4;
 
 /// One finger with its metacarpal.
 struct Ray {
-    Vec base, knuckle;              ///< ends of the metacarpal
-    std::array<double, 3> phalanx;  ///< lengths, the last one to the tip of the flesh
-    std::array<double, 4> radius;   ///< at the knuckle, the two joints, the tip
-    double fan;                     ///< degrees, radial positive, of the open hand
-    double head;                    ///< radius of the metacarpal head
-    double cap, cap_lift, cap_tilt; ///< the bump of the knuckle: radius, dorsal offset, lean in degrees
-    Vec cup;                        ///< how the head moves when the hand closes
+    Vec base, knuckle;             ///< ends of the metacarpal
+    std::array<double, 3> phalanx; ///< lengths, the last one to the tip of the flesh
+    std::array<double, 4> radius;  ///< at the knuckle, the two joints, the tip
+    double fan;                    ///< degrees, radial positive, of the open hand
+    double head;                   ///< radius of the metacarpal head
+    double cap, cap_lift,
+        cap_tilt; ///< the bump of the knuckle: radius, dorsal offset, lean in degrees
+    Vec cup;      ///< how the head moves when the hand closes
 };
 
 struct Anatomy {
     std::array<Ray, fingers> ray;
-    Vec saddle;                        ///< joint at the root of the thumb
-    std::array<double, 3> thumb;       ///< metacarpal, phalanx, end phalanx to the tip
+    Vec saddle;                  ///< joint at the root of the thumb
+    std::array<double, 3> thumb; ///< metacarpal, phalanx, end phalanx to the tip
     std::array<double, 4> thumb_radius;
-    double across = 1, along = 1;      ///< size against the table below: widths, lengths
+    double across = 1, along = 1;       ///< size against the table below: widths, lengths
     double handle_radius, handle_taper; ///< at the butt; per millimetre
 
     Vec at(double x, double y, double z) const { return {x * across, y * along, z * across}; }

@@ -10,12 +10,15 @@ namespace {
 
 Dot on_cubic(const std::array<Dot, 4>& c, double t) {
     const double r = 1 - t;
-    return c[0] * (r * r * r) + c[1] * (3 * r * r * t) + c[2] * (3 * r * t * t) + c[3] * (t * t * t);
+    return c[0] * (r * r * r) + c[1] * (3 * r * r * t) + c[2] * (3 * r * t * t) +
+           c[3] * (t * t * t);
 }
 
 class Fitter {
   public:
-    Fitter(Polyline line, double tolerance) : p_(std::move(line)), limit_(tolerance * tolerance) {}
+    Fitter(Polyline line, double tolerance)
+        : p_(std::move(line))
+        , limit_(tolerance * tolerance) {}
 
     Outline run(bool closed) {
         Outline out{p_.front(), {}, closed};
@@ -64,8 +67,10 @@ class Fitter {
 
     std::vector<double> parameters(int a, int b) const {
         std::vector<double> u(b - a + 1, 0);
-        for (int i = a + 1; i <= b; ++i) u[i - a] = u[i - a - 1] + length(p_[i] - p_[i - 1]);
-        for (double& v : u) v /= std::max(u.back(), 1e-12);
+        for (int i = a + 1; i <= b; ++i)
+            u[i - a] = u[i - a - 1] + length(p_[i] - p_[i - 1]);
+        for (double& v : u)
+            v /= std::max(u.back(), 1e-12);
         return u;
     }
 
@@ -99,8 +104,9 @@ class Fitter {
         for (std::size_t i = 1; i + 1 < u.size(); ++i) {
             const double t = u[i], r = 1 - t;
             const Dot d = on_cubic(c, t) - p_[a + int(i)];
-            const Dot d1 = ((c[1] - c[0]) * (r * r) + (c[2] - c[1]) * (2 * r * t) +
-                            (c[3] - c[2]) * (t * t)) * 3;
+            const Dot d1 =
+                ((c[1] - c[0]) * (r * r) + (c[2] - c[1]) * (2 * r * t) + (c[3] - c[2]) * (t * t)) *
+                3;
             const Dot d2 = ((c[2] - c[1] * 2 + c[0]) * r + (c[3] - c[2] * 2 + c[1]) * t) * 6;
             const double slope = dot(d1, d1) + dot(d, d2);
             if (std::abs(slope) > 1e-9) u[i] = std::clamp(t - dot(d, d1) / slope, u[i - 1], 1.0);

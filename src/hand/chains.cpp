@@ -9,10 +9,14 @@ namespace hand {
 std::uint8_t* Corners::crack(int corner, int direction) const {
     const int r = corner / width_, c = corner % width_;
     switch (direction) {
-    case 0: return c + 1 < width_ ? &c_.across(r, c) : nullptr;
-    case 1: return r + 1 < c_.height() ? &c_.down(r, c) : nullptr;
-    case 2: return c > 0 ? &c_.across(r, c - 1) : nullptr;
-    default: return r > 0 ? &c_.down(r - 1, c) : nullptr;
+    case 0:
+        return c + 1 < width_ ? &c_.across(r, c) : nullptr;
+    case 1:
+        return r + 1 < c_.height() ? &c_.down(r, c) : nullptr;
+    case 2:
+        return c > 0 ? &c_.across(r, c - 1) : nullptr;
+    default:
+        return r > 0 ? &c_.down(r - 1, c) : nullptr;
     }
 }
 
@@ -38,11 +42,13 @@ constexpr std::uint8_t walked = 128;
 
 class Walker {
   public:
-    explicit Walker(Cracks& cracks) : corners_(cracks) {
+    explicit Walker(Cracks& cracks)
+        : corners_(cracks) {
         const std::vector<std::uint8_t>&a = cracks.across.cell, &b = cracks.down.cell;
         const std::size_t w = std::size_t(cracks.width());
         for (std::size_t i = 0; i < a.size(); ++i) {
-            if (a[i] || b[i] || (i > 0 && a[i - 1]) || (i >= w && b[i - w])) used_.push_back(int(i));
+            if (a[i] || b[i] || (i > 0 && a[i - 1]) || (i >= w && b[i - w]))
+                used_.push_back(int(i));
         }
     }
 
@@ -53,7 +59,8 @@ class Walker {
                 if (degree && (degree != 2) == ends) walk_all(n);
             }
         }
-        for (const int n : used_) unmark(n);
+        for (const int n : used_)
+            unmark(n);
         return std::move(out_);
     }
 
@@ -101,21 +108,27 @@ Vec leaving(const Run& run, int corner, int width) {
     constexpr int look = 8;
     const int n = std::min<int>(look, int(run.size()));
     const int far = run.front() == corner ? run[n - 1] : run[run.size() - n];
-    return unit_vector({double(far % width - corner % width), double(far / width - corner / width), 0});
+    return unit_vector(
+        {double(far % width - corner % width), double(far / width - corner / width), 0});
 }
 
 class Joiner {
   public:
-    Joiner(Cracks& cracks) : corners_(cracks), runs_(Walker(cracks).run()) {
-        for (int i = 0; i < int(runs_.size()); ++i) note(i);
+    Joiner(Cracks& cracks)
+        : corners_(cracks)
+        , runs_(Walker(cracks).run()) {
+        for (int i = 0; i < int(runs_.size()); ++i)
+            note(i);
     }
 
     std::vector<Run> run() {
         std::vector<int> junctions;
-        for (const auto& [corner, ids] : ends_) junctions.push_back(corner);
+        for (const auto& [corner, ids] : ends_)
+            junctions.push_back(corner);
         for (const int corner : junctions) {
             const int pairs = corners_.degree(corner) >= 4 ? 2 : 1;
-            for (int k = 0; k < pairs; ++k) join(corner);
+            for (int k = 0; k < pairs; ++k)
+                join(corner);
         }
         std::vector<Run> out;
         for (Run& r : runs_) {

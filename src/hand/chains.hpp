@@ -13,7 +13,9 @@ using Run = std::vector<int>;
 /// The four cracks that can meet at a corner, in a fixed order.
 class Corners {
   public:
-    explicit Corners(Cracks& cracks) : c_(cracks), width_(cracks.width()) {}
+    explicit Corners(Cracks& cracks)
+        : c_(cracks)
+        , width_(cracks.width()) {}
 
     int width() const { return width_; }
     int count() const { return width_ * c_.height(); }

@@ -7,17 +7,25 @@ namespace {
 
 constexpr double pi = std::numbers::pi;
 
-/// Iron head as the player sees it, millimetres at half size: hosel at the origin, toe up the page, the
-/// face to the left.
+/// Iron head as the player sees it, millimetres at half size: hosel at the origin, toe up the page,
+/// the face to the left.
 struct Head {
     Polyline body, leading, top;
 };
 
 Head iron() {
     Head h;
-    h.leading = {{-2.2, -3}, {-3.2, -7}, {-4.6, -12}, {-5.2, -20}, {-5.2, -30}, {-5.0, -38}, {-3.6, -43}};
+    h.leading = {{-2.2, -3},  {-3.2, -7},  {-4.6, -12}, {-5.2, -20},
+                 {-5.2, -30}, {-5.0, -38}, {-3.6, -43}};
     h.body = h.leading;
-    for (const Dot d : Polyline{{-1, -45.5}, {3, -46}, {7.5, -43}, {9, -37}, {7.4, -27}, {5.0, -17}, {3.2, -9}, {2.4, -3}}) {
+    for (const Dot d : Polyline{{-1, -45.5},
+                                {3, -46},
+                                {7.5, -43},
+                                {9, -37},
+                                {7.4, -27},
+                                {5.0, -17},
+                                {3.2, -9},
+                                {2.4, -3}}) {
         h.body.push_back(d);
     }
     h.top = {{-.6, -8}, {-.2, -16}, {.4, -26}, {1.2, -36}, {2.4, -43}};
@@ -27,7 +35,8 @@ Head iron() {
 Polyline placed(const Polyline& shape, Dot at, double scale, double turn) {
     const double a = turn * pi / 180, c = std::cos(a), s = std::sin(a);
     Polyline out;
-    for (const Dot d : shape) out.push_back(at + Dot{d.x * c - d.y * s, d.x * s + d.y * c} * scale);
+    for (const Dot d : shape)
+        out.push_back(at + Dot{d.x * c - d.y * s, d.x * s + d.y * c} * scale);
     return out;
 }
 

@@ -6,7 +6,8 @@
 namespace hand {
 
 inline constexpr float certain_jump = 2.0f, faint_jump = 0.55f; ///< steps in depth, millimetres
-inline constexpr float certain_crease = 0.788f, faint_crease = 0.920f; ///< cosines of 38 and 23 degrees
+inline constexpr float certain_crease = 0.788f,
+                       faint_crease = 0.920f; ///< cosines of 38 and 23 degrees
 
 struct Border {
     bool outline = false, crease = false, faint = false;
@@ -32,8 +33,8 @@ inline Border border(const Depth& d, const Grid<Part>& part, int r, int c, int r
     const float predicted = (std::abs(ga) < std::abs(gb) ? ga : gb) * float(d.pixel);
     b.jump = std::abs(d.z(r2, c2) - d.z(r, c) - predicted) - std::abs(predicted) * .8f;
     if (d.id(r, c) != d.id(r2, c2)) {
-        const float cosine = d.nx(r, c) * d.nx(r2, c2) + d.ny(r, c) * d.ny(r2, c2) +
-                             d.nz(r, c) * d.nz(r2, c2);
+        const float cosine =
+            d.nx(r, c) * d.nx(r2, c2) + d.ny(r, c) * d.ny(r2, c2) + d.nz(r, c) * d.nz(r2, c2);
         b.crease = cosine < certain_crease;
         b.faint = cosine < faint_crease;
     }

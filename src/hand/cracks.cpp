@@ -8,13 +8,16 @@
 namespace hand {
 namespace {
 
-constexpr double stub = 3.0, speck = 14.0; ///< dead ends and loose bits shorter than this vanish, mm
-constexpr int votes_needed = 4;            ///< strong cracks that keep a connected set of weak ones
+constexpr double stub = 3.0,
+                 speck = 14.0;  ///< dead ends and loose bits shorter than this vanish, mm
+constexpr int votes_needed = 4; ///< strong cracks that keep a connected set of weak ones
 
 class Finder {
   public:
     Finder(const Depth& d, const Regions& regions, const Grid<std::uint8_t>& faded)
-        : d_(d), g_(regions), faded_(faded) {
+        : d_(d)
+        , g_(regions)
+        , faded_(faded) {
         c_.across = c_.down = {d.id.width + 1, d.id.height + 1, 0};
     }
 
@@ -26,7 +29,8 @@ class Finder {
             }
         }
         drop_weak();
-        for (int round = 0; round < 3 && drop_short(); ++round) {}
+        for (int round = 0; round < 3 && drop_short(); ++round) {
+        }
         return std::move(c_);
     }
 
@@ -48,7 +52,8 @@ class Finder {
     }
 
     int root(int n) {
-        while (parent_[n] != n) n = parent_[n] = parent_[parent_[n]];
+        while (parent_[n] != n)
+            n = parent_[n] = parent_[parent_[n]];
         return n;
     }
 
@@ -68,7 +73,8 @@ class Finder {
         std::iota(parent_.begin(), parent_.end(), 0);
         each_crack([&](int a, int b, std::uint8_t&) { parent_[root(a)] = root(b); });
         std::vector<int> votes(parent_.size(), 0);
-        each_crack([&](int a, int, std::uint8_t& k) { votes[root(a)] += (k & Cracks::strong) != 0; });
+        each_crack(
+            [&](int a, int, std::uint8_t& k) { votes[root(a)] += (k & Cracks::strong) != 0; });
         each_crack([&](int a, int, std::uint8_t& k) {
             if (votes[root(a)] < votes_needed) k = 0;
         });
@@ -80,11 +86,14 @@ class Finder {
         const std::vector<Run> all = runs(c_);
         for (const Run& run : all) {
             const bool ring = run.front() == run.back();
-            const int loose = (corners.degree(run.front()) == 1) + (corners.degree(run.back()) == 1);
+            const int loose =
+                (corners.degree(run.front()) == 1) + (corners.degree(run.back()) == 1);
             const double l = double(run.size()) * d_.pixel;
-            if (ring ? run.size() <= 6 : loose && l < (loose == 1 ? stub : speck)) gone.push_back(&run);
+            if (ring ? run.size() <= 6 : loose && l < (loose == 1 ? stub : speck))
+                gone.push_back(&run);
         }
-        for (const Run* run : gone) erase(corners, *run);
+        for (const Run* run : gone)
+            erase(corners, *run);
         return !gone.empty();
     }
 

@@ -18,19 +18,19 @@ struct Cracks {
     /// `down(r, c)`: from corner (r, c) to (r+1, c), right of pixel (r, c-1).
     Grid<std::uint8_t> across, down;
 
-    int width() const { return across.width; }   ///< corners in a row
+    int width() const { return across.width; } ///< corners in a row
     int height() const { return across.height; }
 };
 
 /// Pixels sorted into paper, hands and handle after slivers went to their neighbours.
 struct Regions {
     Grid<Part> part;
-    Grid<int> label;            ///< regions between lines, slivers merged away
-    Grid<std::uint8_t> sliver;  ///< pixels that changed region
+    Grid<int> label;           ///< regions between lines, slivers merged away
+    Grid<std::uint8_t> sliver; ///< pixels that changed region
 };
 
-/// Regions that stay thinner than 1.7 mm are handed to their neighbours: no reader could tell them from
-/// a fat line.
+/// Regions that stay thinner than 1.7 mm are handed to their neighbours: no reader could tell them
+/// from a fat line.
 Regions regions(const Depth& depth);
 
 /// Cracks that are lines, weak ones only where they continue strong ones, without stubs and specks.

@@ -13,7 +13,8 @@ Dot unit_vector(Dot d) {
 
 std::vector<double> arc_length(const Polyline& line) {
     std::vector<double> s(line.size(), 0);
-    for (std::size_t i = 1; i < line.size(); ++i) s[i] = s[i - 1] + length(line[i] - line[i - 1]);
+    for (std::size_t i = 1; i < line.size(); ++i)
+        s[i] = s[i - 1] + length(line[i] - line[i - 1]);
     return s;
 }
 
@@ -37,7 +38,8 @@ Polyline smoothed(const Polyline& line, bool closed, double sigma) {
     Polyline out(n);
     for (int i = 0; i < n; ++i) {
         Dot d = line[i] * weight[0];
-        for (int k = 1; k <= reach; ++k) d = d + (at(i - k) + at(i + k)) * weight[k];
+        for (int k = 1; k <= reach; ++k)
+            d = d + (at(i - k) + at(i + k)) * weight[k];
         out[i] = d * (1 / sum);
     }
     return out;
@@ -51,7 +53,8 @@ Polyline resampled(const Polyline& line, double step) {
     std::size_t k = 0;
     for (int i = 0; i < n; ++i) {
         const double want = s.back() * i / (n - 1);
-        while (k + 2 < line.size() && s[k + 1] < want) ++k;
+        while (k + 2 < line.size() && s[k + 1] < want)
+            ++k;
         const double span = s[k + 1] - s[k], t = span > 1e-12 ? (want - s[k]) / span : 0;
         out.push_back(line[k] + (line[k + 1] - line[k]) * std::clamp(t, 0.0, 1.0));
     }

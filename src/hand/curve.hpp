@@ -19,8 +19,8 @@ Dot unit_vector(Dot d);
 /// Length along the line up to each point.
 std::vector<double> arc_length(const Polyline& line);
 
-/// Gaussian along the line, `sigma` in points. Open ends stay where they are; a closed line is given
-/// without repeating its first point.
+/// Gaussian along the line, `sigma` in points. Open ends stay where they are; a closed line is
+/// given without repeating its first point.
 Polyline smoothed(const Polyline& line, bool closed, double sigma);
 
 /// The same line with points `step` apart.

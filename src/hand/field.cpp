@@ -47,8 +47,16 @@ void melt_into(Slope& acc, const Foot& f, float k) {
 
 Solid solid(const Capsule& c, const Limbs& l, const Camera& cam, int hand) {
     const Vec a = cam * l.to_grip(c.a), b = cam * l.to_grip(c.b), ba = b - a;
-    return {float(a.x), float(a.y), float(a.z), float(ba.x), float(ba.y), float(ba.z),
-            float(1 / std::max(dot(ba, ba), 1e-6)), float(c.ra), float(c.rb - c.ra), float(c.melt),
+    return {float(a.x),
+            float(a.y),
+            float(a.z),
+            float(ba.x),
+            float(ba.y),
+            float(ba.z),
+            float(1 / std::max(dot(ba, ba), 1e-6)),
+            float(c.ra),
+            float(c.rb - c.ra),
+            float(c.melt),
             c.surface + hand * hand_slots};
 }
 
@@ -73,7 +81,8 @@ float Rod::distance(float x, float y, float z) const {
 
 Near Scene::near(float x, float y, float z) const {
     float d[slots];
-    for (int i = 0; i < used_slots; ++i) d[i] = 1e9f;
+    for (int i = 0; i < used_slots; ++i)
+        d[i] = 1e9f;
     for (const Solid& s : solids) {
         const float far = foot(s, x, y, z).distance;
         float& near = d[s.slot];
@@ -117,14 +126,22 @@ Field::Field(std::span<const Limbs* const> hands, const Camera& camera, Parts pa
     used_slots_ = int(hands.size()) * hand_slots;
     for (std::size_t h = 0; h < hands.size(); ++h) {
         for (const Capsule& c : flesh(*hands[h])) {
-            if (parts != Parts::deep || c.deep) solids_.push_back(solid(c, *hands[h], camera, int(h)));
+            if (parts != Parts::deep || c.deep)
+                solids_.push_back(solid(c, *hands[h], camera, int(h)));
         }
     }
     if (parts != Parts::all || hands.empty()) return;
     const Limbs& l = *hands[0];
     const Vec o = camera * l.to_grip(l.handle.butt), d = camera * l.direction(l.handle.along);
-    rod_ = Rod{float(o.x), float(o.y), float(o.z), float(d.x), float(d.y), float(d.z),
-               float(l.handle.radius), float(l.handle.taper), float(l.handle.length)};
+    rod_ = Rod{float(o.x),
+               float(o.y),
+               float(o.z),
+               float(d.x),
+               float(d.y),
+               float(d.z),
+               float(l.handle.radius),
+               float(l.handle.taper),
+               float(l.handle.length)};
 }
 
 } // namespace hand

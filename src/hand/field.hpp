@@ -1,4 +1,5 @@
-// Signed distance to one or two hands and the handle, camera coordinates (x right, y up, z to the eye).
+// Signed distance to one or two hands and the handle, camera coordinates (x right, y up, z to the
+// eye).
 #pragma once
 
 #include "hand/flesh.hpp"
@@ -54,9 +55,7 @@ class Field {
     Field(std::span<const Limbs* const> hands, const Camera& camera, Parts parts = Parts::all);
 
     Scene scene() const { return {solids_, rod_ ? &*rod_ : nullptr, used_slots_}; }
-    double distance(Vec p) const {
-        return scene().distance(float(p.x), float(p.y), float(p.z));
-    }
+    double distance(Vec p) const { return scene().distance(float(p.x), float(p.y), float(p.z)); }
     const Camera& camera() const { return camera_; }
 
   private:

@@ -5,14 +5,17 @@ namespace {
 
 class Builder {
   public:
-    explicit Builder(const Limbs& limbs) : l_(limbs), b_(limbs.body) {}
+    explicit Builder(const Limbs& limbs)
+        : l_(limbs)
+        , b_(limbs.body) {}
 
     std::vector<Capsule> build() {
         palm();
         wrist();
         knuckles();
         thumb_root();
-        for (int f = 0; f < fingers; ++f) finger(f);
+        for (int f = 0; f < fingers; ++f)
+            finger(f);
         thumb();
         return std::move(out_);
     }
@@ -65,8 +68,9 @@ class Builder {
             add_sized(c, c + b_.at(0, -3, -.3), r.cap, r.cap - b_.wide(1.1), 5, palm_side);
         }
         // The little finger's edge of the hand runs into the wrist without a notch.
-        add(b_.at(-19, 4, -4), lerp(b_.ray[little_finger].base, l_.knuckle[little_finger], .75) +
-                                    b_.at(-2, 0, -2), 13.5, 11.5, 14);
+        add(b_.at(-15, 6, -4),
+            lerp(b_.ray[little_finger].base, l_.knuckle[little_finger], .75) + b_.at(-2, 0, -2),
+            13.5, 11.5, 14);
         // Skin and fat between the heads: valleys, not clefts.
         for (int f = 0; f + 1 < fingers; ++f) {
             const Vec back = b_.at(0, -3.5, 1.5);

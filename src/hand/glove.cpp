@@ -33,7 +33,8 @@ void add_glove_lines(Plate& plate, const Limbs& l) {
                         Vec{10, 31, 20}, Vec{-16, 30, 20}}) {
         const Vec to = p * k;
         const Vec from = tab.empty() ? to : tab.back();
-        for (int i = 1; i <= 8; ++i) tab.push_back(lerp(from, to, i / 8.0));
+        for (int i = 1; i <= 8; ++i)
+            tab.push_back(lerp(from, to, i / 8.0));
     }
     add_skin_path(plate, l, tab, Pen::detail, false);
     // Seams along the fingers' sides.
@@ -43,7 +44,8 @@ void add_glove_lines(Plate& plate, const Limbs& l) {
         for (int j = 0; j < 3; ++j) {
             const Vec back = unit_vector(cross(p.axis, p.bone[j]));
             const Vec off = (back * .75 - p.axis * .66) * l.body.ray[f].radius[j];
-            for (int i = 0; i < 8; ++i) seam.push_back(lerp(p.joint[j], p.joint[j + 1], i / 8.0) + off);
+            for (int i = 0; i < 8; ++i)
+                seam.push_back(lerp(p.joint[j], p.joint[j + 1], i / 8.0) + off);
         }
         add_skin_path(plate, l, seam, Pen::hatch, true);
     }

@@ -12,7 +12,10 @@ struct Grid {
     std::vector<T> cell;
 
     Grid() = default;
-    Grid(int w, int h, T value = T{}) : width(w), height(h), cell(std::size_t(w) * h, value) {}
+    Grid(int w, int h, T value = T{})
+        : width(w)
+        , height(h)
+        , cell(std::size_t(w) * h, value) {}
     T& operator()(int row, int column) { return cell[std::size_t(row) * width + column]; }
     const T& operator()(int row, int column) const {
         return cell[std::size_t(row) * width + column];

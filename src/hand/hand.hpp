@@ -15,7 +15,8 @@ namespace hand {
 
 enum class Build : std::uint8_t { large, small, child }; ///< proportions, not age or sex
 
-/// What to pose. Values not looked at come from `target`, else neutral (two knuckles, fingers, pad on).
+/// What to pose. Values not looked at come from `target`, else neutral (two knuckles, fingers, pad
+/// on).
 struct Wish {
     unit::Grip seen;
     unit::Grip target;
@@ -27,20 +28,21 @@ struct Wish {
 
 struct Contact {
     const char* finger = "";
-    double first = 0, middle = 0, end = 0; ///< clearance of each phalanx from the handle, mm, negative = pressed in
+    double first = 0, middle = 0,
+           end = 0; ///< clearance of each phalanx from the handle, mm, negative = pressed in
 };
 
 /// What is true of the pose. Captions are written from these alone.
 struct Facts {
-    int knuckles = 0;             ///< visible by the 60 % rule
-    unit::Degrees v;              ///< V against the handle, trail side positive
+    int knuckles = 0; ///< visible by the 60 % rule
+    unit::Degrees v;  ///< V against the handle, trail side positive
     unit::VPoint v_points = unit::VPoint::chin;
-    unit::Degrees lay;            ///< handle against the fingers, 90 = right angle
-    double gap_mm = 0;            ///< between heel pad and handle at the butt end
-    double held_share = 0;        ///< share of the handle's girth under the pad that flesh touches
+    unit::Degrees lay;     ///< handle against the fingers, 90 = right angle
+    double gap_mm = 0;     ///< between heel pad and handle at the butt end
+    double held_share = 0; ///< share of the handle's girth under the pad that flesh touches
     std::vector<Contact> contacts;
-    bool rests = false;           ///< the level club stays on the bent forefinger under the pad (statics)
-    bool contradiction = false;   ///< the record's own values cannot all be true
+    bool rests = false; ///< the level club stays on the bent forefinger under the pad (statics)
+    bool contradiction = false;    ///< the record's own values cannot all be true
     std::string contradiction_key; ///< "knuckles-v", "lay-balance", … empty when none
 };
 

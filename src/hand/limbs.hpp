@@ -1,6 +1,6 @@
 // One hand solved on a handle: joints in the hand frame, and the way into the grip frame.
-// Grip frame: u along the handle from butt to club head, t towards the target, n the upper side of the
-// handle (u x t = n), origin at the butt.
+// Grip frame: u along the handle from butt to club head, t towards the target, n the upper side of
+// the handle (u x t = n), origin at the butt.
 #pragma once
 
 #include "hand/anatomy.hpp"
@@ -20,30 +20,31 @@ struct Handle {
 
 /// What a hold is made of; the solver does the rest.
 struct Hold {
-    double lay = 0;     ///< 0 handle in the fingers .. 1 across the palm
-    double turn = 0;    ///< degrees of the hand about the handle, weak negative, strong positive
-    double clock = 12.5; ///< where the thumb pad sits: 12 the upper side, 13 = 30 degrees to the trail side
+    double lay = 0;  ///< 0 handle in the fingers .. 1 across the palm
+    double turn = 0; ///< degrees of the hand about the handle, weak negative, strong positive
+    double clock =
+        12.5; ///< where the thumb pad sits: 12 the upper side, 13 = 30 degrees to the trail side
     double reach = 0.4; ///< 0 short .. 1 long thumb
     double heel = 1;    ///< 1 pad over the butt, 0 butt beside the pad
     double gap = 0;     ///< lift of the handle off the pad at the little finger's ray, millimetres
     double closure = 1; ///< 0 open .. 1 closed
-    double spread = 1, lean = 0; ///< fan of the open fingers; all of them sideways, degrees
-    bool open = false;       ///< flat hand, handle laid across it
-    bool only_index = false; ///< the other fingers stay nearly straight
-    bool thumb_free = false; ///< thumb stands off the handle
+    double spread = 1, lean = 0;   ///< fan of the open fingers; all of them sideways, degrees
+    bool open = false;             ///< flat hand, handle laid across it
+    bool only_index = false;       ///< the other fingers stay nearly straight
+    bool thumb_free = false;       ///< thumb stands off the handle
     Vec free_thumb{.15, .55, .75}; ///< heights of a free thumb's three bones
-    double lift = 0;         ///< all of the handle off the palm (a thumb lies between), millimetres
+    double lift = 0; ///< all of the handle off the palm (a thumb lies between), millimetres
     Vec forearm{-.85, .45, .25}; ///< wished direction, grip frame; zero = straight on
-    double bend_share = .9;  ///< of the wished bend
-    double stick_out = 24;   ///< butt beyond the little finger's ray, millimetres
-    double bulge = 0;        ///< sideways wish for the thumb's middle joint, see thumb.cpp
+    double bend_share = .9;      ///< of the wished bend
+    double stick_out = 24;       ///< butt beyond the little finger's ray, millimetres
+    double bulge = 0;            ///< sideways wish for the thumb's middle joint, see thumb.cpp
 };
 
 struct PosedFinger {
-    std::array<Vec, 4> joint; ///< knuckle, two joints, centre of the tip
-    std::array<Vec, 3> bone;  ///< directions
+    std::array<Vec, 4> joint;    ///< knuckle, two joints, centre of the tip
+    std::array<Vec, 3> bone;     ///< directions
     std::array<double, 3> angle; ///< flexion, degrees
-    Vec axis;                 ///< flexion axis
+    Vec axis;                    ///< flexion axis
 };
 
 struct Limbs {
@@ -66,10 +67,11 @@ struct Limbs {
     Vec from_grip(Vec p) const;
 };
 
-double clear_of(const Handle& handle, Vec a, Vec b, double ra, double rb, double from = 0, int n = 13);
+double clear_of(const Handle& handle, Vec a, Vec b, double ra, double rb, double from = 0,
+                int n = 13);
 
-/// Solves a hold: handle into the hand, fingers closed onto it, thumb laid on, pressed 1 mm into the flesh.
-/// Always returns finite joints.
+/// Solves a hold: handle into the hand, fingers closed onto it, thumb laid on, pressed 1 mm into
+/// the flesh. Always returns finite joints.
 Limbs solve(const Anatomy& body, const Hold& hold);
 
 } // namespace hand

@@ -31,7 +31,8 @@ void box(Grid<float>& g, int reach) {
         std::vector<float> line(size);
         for (int l = 0; l < count; ++l) {
             float sum = 0;
-            for (int i = 0; i < size; ++i) line[i] = at(l, i);
+            for (int i = 0; i < size; ++i)
+                line[i] = at(l, i);
             for (int i = -reach; i < size; ++i) {
                 if (i + reach < size) sum += line[i + reach];
                 if (i - reach - 1 >= 0) sum -= line[i - reach - 1];
@@ -52,12 +53,14 @@ Grid<float> mean_within(const Grid<float>& value, const Grid<std::uint8_t>& mask
     // Two box passes of this reach have the variance of the Gaussian.
     const int reach = std::max(1, int(std::lround((std::sqrt(6 * sigma * sigma + 1) - 1) / 2)));
     Grid<float> v = value, w(mask.width, mask.height, 0);
-    for (std::size_t i = 0; i < w.size(); ++i) w.cell[i] = mask.cell[i] ? 1.f : 0.f;
+    for (std::size_t i = 0; i < w.size(); ++i)
+        w.cell[i] = mask.cell[i] ? 1.f : 0.f;
     for (int pass = 0; pass < 2; ++pass) {
         box(v, reach);
         box(w, reach);
     }
-    for (std::size_t i = 0; i < v.size(); ++i) v.cell[i] /= std::max(w.cell[i], 1e-3f);
+    for (std::size_t i = 0; i < v.size(); ++i)
+        v.cell[i] /= std::max(w.cell[i], 1e-3f);
     return v;
 }
 

@@ -17,12 +17,14 @@ void turn_over(Outline& o, double width) {
 Picture mirrored(Picture p) {
     for (auto& mark : p.marks) {
         if (Area* area = std::get_if<Area>(&mark)) {
-            for (Outline& o : area->loops) turn_over(o, p.width);
+            for (Outline& o : area->loops)
+                turn_over(o, p.width);
         } else {
             turn_over(std::get<Line>(mark).path, p.width);
         }
     }
-    for (Anchor& a : p.anchors) a.at.x = p.width - a.at.x;
+    for (Anchor& a : p.anchors)
+        a.at.x = p.width - a.at.x;
     return p;
 }
 

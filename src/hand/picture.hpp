@@ -27,7 +27,16 @@ struct Outline {
 };
 
 /// What an area is; the page decides which ink that takes (skin is paper white in the house style).
-enum class Tone : std::uint8_t { skin, shade, handle, handle_shade, handle_light, glove, club, accent };
+enum class Tone : std::uint8_t {
+    skin,
+    shade,
+    handle,
+    handle_shade,
+    handle_light,
+    glove,
+    club,
+    accent
+};
 
 /// Which line it is; the page decides the width at print size.
 enum class Pen : std::uint8_t { outline, inner, detail, handle, hatch, accent };
@@ -47,13 +56,15 @@ struct Line {
 
 /// A point a call-out can lead to.
 struct Anchor {
-    std::string name; ///< "knuckle 1", "V fork", "V end", "heel pad", "gap", "thumb tip", "handle line" …
+    std::string
+        name; ///< "knuckle 1", "V fork", "V end", "heel pad", "gap", "thumb tip", "handle line" …
     Dot at;
     friend bool operator==(const Anchor&, const Anchor&) = default;
 };
 
 struct Picture {
-    double width = 0, height = 0; ///< the window, millimetres of the model; 0,0 is its top left corner
+    double width = 0,
+           height = 0; ///< the window, millimetres of the model; 0,0 is its top left corner
     std::vector<std::variant<Area, Line>> marks; ///< in drawing order
     std::vector<Anchor> anchors;
     friend bool operator==(const Picture&, const Picture&) = default;

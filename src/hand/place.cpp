@@ -4,7 +4,8 @@
 namespace hand {
 namespace {
 
-constexpr double index_station = 33, index_bend = 38; ///< finger-held: 33 mm out, knuckle bent 38 degrees
+constexpr double index_station = 33,
+                 index_bend = 38; ///< finger-held: 33 mm out, knuckle bent 38 degrees
 
 struct Cone {
     Vec a, b;
@@ -44,17 +45,19 @@ AxisPoints place_handle(const Anatomy& body, const Hold& hold,
         return Cone{body.ray[f].base, knuckle[f] + body.at(0, -1, -1.2), body.wide(13),
                     body.wide(tip)};
     };
-    const std::array<Cone, 3> palm{Cone{body.at(-15, 14, -10), body.at(-31, 60, -13),
-                                        body.wide(14.5), body.wide(11.5)},
-                                   metacarpal(little_finger, 10.6), metacarpal(index_finger, 12.2)};
+    const std::array<Cone, 3> palm{
+        Cone{body.at(-15, 14, -10), body.at(-31, 60, -13), body.wide(14.5), body.wide(11.5)},
+        metacarpal(little_finger, 10.6), metacarpal(index_finger, 12.2)};
     // From far below the palm, up until 0.8 mm into the flesh.
     const auto pressed = [&](Vec p, double r) {
         const auto clear = [&] {
             double d = 1e9;
-            for (const Cone& c : palm) d = std::min(d, c.depth(p));
+            for (const Cone& c : palm)
+                d = std::min(d, c.depth(p));
             return d - r;
         };
-        for (int i = 0; i < 600 && clear() > -0.8; ++i) p.z += 0.25;
+        for (int i = 0; i < 600 && clear() > -0.8; ++i)
+            p.z += 0.25;
         return p;
     };
     const double near = body.handle_radius - 70 * body.handle_taper;

@@ -17,8 +17,10 @@ double break_wave(double v) { return 2.6 * std::sin(v * std::numbers::pi); }
 } // namespace
 
 Plate::Plate(const Shot& shot)
-    : shot_(shot), field_(shot.hands, shot.camera), depth_(trace(field_, window_of(shot), shot.pixel)),
-      regions_(regions(depth_)) {
+    : shot_(shot)
+    , field_(shot.hands, shot.camera)
+    , depth_(trace(field_, window_of(shot), shot.pixel))
+    , regions_(regions(depth_)) {
     picture_.width = 2 * shot.half_width;
     picture_.height = 2 * shot.half_height;
     find_edges();
@@ -53,7 +55,8 @@ void Plate::find_faded() {
     std::vector<Arm> arm;
     for (const Limbs* l : shot_.hands) {
         arm.push_back({shot_.camera * l->to_grip(l->wrist), shot_.camera * l->direction(l->arm),
-                       shot_.camera * l->to_grip(cuff_of(*l)), shot_.camera * l->direction(l->carpus)});
+                       shot_.camera * l->to_grip(cuff_of(*l)),
+                       shot_.camera * l->direction(l->carpus)});
     }
     for (int r = 0; r < depth_.id.height; ++r) {
         for (int c = 0; c < depth_.id.width; ++c) {
@@ -80,13 +83,15 @@ void Plate::find_faded() {
 template <class F>
 Grid<std::uint8_t> Plate::where(F&& f) const {
     Grid<std::uint8_t> m(depth_.id.width, depth_.id.height, 0);
-    for (std::size_t i = 0; i < m.size(); ++i) m.cell[i] = f(i);
+    for (std::size_t i = 0; i < m.size(); ++i)
+        m.cell[i] = f(i);
     return m;
 }
 
 void Plate::area(const Grid<std::uint8_t>& mask, Tone tone, double sigma, double least) {
     Grid<std::uint8_t> seen = mask;
-    for (std::size_t i = 0; i < seen.size(); ++i) seen.cell[i] &= !faded_.cell[i];
+    for (std::size_t i = 0; i < seen.size(); ++i)
+        seen.cell[i] &= !faded_.cell[i];
     Area a{loops(seen, depth_, regions_.part, edges_, least, sigma), tone};
     if (!a.loops.empty()) add(std::move(a));
 }
@@ -99,29 +104,31 @@ void Plate::add_areas() {
     // under the hand.
     const auto near = dilated(rod, int(std::lround(1.2 / depth_.pixel)));
     area(where([&](std::size_t i) { return rod.cell[i] || (near.cell[i] && flesh.cell[i]); }),
-         Tone::handle, 1.15, 4);
+         Tone::handle, 1.55, 4);
     const auto light = [&](std::size_t i) {
         return -.5 * depth_.nx.cell[i] + .58 * depth_.ny.cell[i] + .64 * depth_.nz.cell[i];
     };
     const auto cast = cast_shadow();
     area(tidy(where([&](std::size_t i) { return rod.cell[i] && (light(i) < .22 || cast.cell[i]); }),
               rod),
-         Tone::handle_shade, 1.15, 8);
+         Tone::handle_shade, 1.55, 8);
     area(tidy(where([&](std::size_t i) { return rod.cell[i] && light(i) > .955 && !cast.cell[i]; }),
               rod),
-         Tone::handle_light, 1.15, 8);
+         Tone::handle_light, 1.55, 8);
     for (const Part hand : {Part::first, Part::second}) {
-        area(where([&](std::size_t i) { return part[i] == hand; }), Tone::skin, 1.15, 4);
+        area(where([&](std::size_t i) { return part[i] == hand; }), Tone::skin, 1.55, 4);
     }
     if (shot_.glove) {
         area(where([&](std::size_t i) { return part[i] == Part::first && !sleeve_.cell[i]; }),
-             Tone::glove, 1.15, 4);
+             Tone::glove, 1.55, 4);
     }
     if (!shot_.shade) return;
     const auto soft = blurred(depth_, flesh, light, 1.2 / depth_.pixel);
     area(tidy(where([&](std::size_t i) {
-                  return flesh.cell[i] && !bare_.cell[i] && (soft.cell[i] < float(shot_.dark) || cast.cell[i]);
-              }), flesh),
+                  return flesh.cell[i] && !bare_.cell[i] &&
+                         (soft.cell[i] < float(shot_.dark) || cast.cell[i]);
+              }),
+              flesh),
          Tone::shade, 1.5, 25);
 }
 
@@ -129,7 +136,8 @@ Grid<std::uint8_t> Plate::tidy(const Grid<std::uint8_t>& mask,
                                const Grid<std::uint8_t>& within) const {
     const int n = int(std::lround(.7 / depth_.pixel));
     auto m = dilated(eroded(eroded(dilated(mask, n), n), n), n);
-    for (std::size_t i = 0; i < m.size(); ++i) m.cell[i] &= within.cell[i];
+    for (std::size_t i = 0; i < m.size(); ++i)
+        m.cell[i] &= within.cell[i];
     return m;
 }
 
@@ -181,7 +189,8 @@ std::optional<Dot> Plate::notch_between(double x0, double x1, double y, double a
         if (c >= depth_.id.width) break;
         int r = std::max(0, int((y - above) / px));
         if (is_hand(regions_.part(r, c))) continue; // the thumb itself
-        while (r < last && !is_hand(regions_.part(r, c))) ++r;
+        while (r < last && !is_hand(regions_.part(r, c)))
+            ++r;
         if (r < last && (!best || r * px > best->y)) best = Dot{(c + .5) * px, r * px};
     }
     return best;

@@ -11,14 +11,14 @@ namespace hand {
 struct Shot {
     std::vector<const Limbs*> hands; ///< lead first
     Camera camera;
-    Dot centre;               ///< of the window, camera plane, millimetres
+    Dot centre; ///< of the window, camera plane, millimetres
     double half_width = 60, half_height = 60;
-    double arm_end = 60;      ///< along the forearm from the wrist, where it has run out
-    double handle_end = 150;  ///< along the handle from the butt, where it breaks off
-    bool glove = false;       ///< on the lead hand
-    double cast = 10;         ///< longest cast shadow, millimetres
-    double dark = -.1;        ///< skin is shaded where normal . light is below this
-    double pixel = .42;
+    double arm_end = 60;     ///< along the forearm from the wrist, where it has run out
+    double handle_end = 150; ///< along the handle from the butt, where it breaks off
+    bool glove = false;      ///< on the lead hand
+    double cast = 10;        ///< longest cast shadow, millimetres
+    double dark = -.1;       ///< skin is shaded where normal . light is below this
+    double pixel = .46;
     bool shade = true;
 };
 
@@ -41,8 +41,8 @@ class Plate {
     Dot handle_direction() const;
     Dot handle_point(double station) const;
 
-    void add_areas();   ///< handle, skin, glove, shade
-    void add_lines();   ///< every traced line
+    void add_areas(); ///< handle, skin, glove, shade
+    void add_lines(); ///< every traced line
     void add(Area area) { picture_.marks.emplace_back(std::move(area)); }
     void add(Line line) { picture_.marks.emplace_back(std::move(line)); }
     void anchor(const char* name, Dot at) { picture_.anchors.push_back({name, at}); }
@@ -57,7 +57,8 @@ class Plate {
     /// Lowest point of paper or handle between two columns of the page, looking down from `above`
     /// millimetres over `y` to `y`; nothing when the hand closes the way.
     std::optional<Dot> notch_between(double x0, double x1, double y, double above) const;
-    /// Whether a traced line of at least `least` millimetres over the hand ends within `near` of a point.
+    /// Whether a traced line of at least `least` millimetres over the hand ends within `near` of a
+    /// point.
     bool line_leaves(Dot at, double near, double least) const;
 
   private:
@@ -75,9 +76,9 @@ class Plate {
     Field field_;
     Depth depth_;
     Regions regions_;
-    Grid<std::uint8_t> faded_; ///< run out into the paper
+    Grid<std::uint8_t> faded_;  ///< run out into the paper
     Grid<std::uint8_t> sleeve_; ///< beyond the cuff of a glove
-    Grid<std::uint8_t> bare_;  ///< forearm: no shade, it would end in a cut edge
+    Grid<std::uint8_t> bare_;   ///< forearm: no shade, it would end in a cut edge
     Edges edges_;
     Picture picture_;
 };

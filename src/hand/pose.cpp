@@ -19,11 +19,15 @@ double lay_of(unit::Lay lay) {
 }
 
 double clock_of(unit::ThumbSide side) {
-    return side == unit::ThumbSide::lead_side ? 11.5 : side == unit::ThumbSide::centre ? 12.05 : 12.65;
+    return side == unit::ThumbSide::lead_side ? 11.5
+           : side == unit::ThumbSide::centre  ? 12.05
+                                              : 12.65;
 }
 
 double reach_of(unit::ThumbLength length) {
-    return length == unit::ThumbLength::short_thumb ? .05 : length == unit::ThumbLength::middle ? .4 : .9;
+    return length == unit::ThumbLength::short_thumb ? .05
+           : length == unit::ThumbLength::middle    ? .4
+                                                    : .9;
 }
 
 Hold hold_without_turn(const Wish& wish) {
@@ -55,7 +59,9 @@ Limbs check(const Anatomy& body, Hold hold) {
 
 } // namespace
 
-Pose::Pose(const Wish& wish) : wish_(wish), body_(anatomy(wish.build)) {
+Pose::Pose(const Wish& wish)
+    : wish_(wish)
+    , body_(anatomy(wish.build)) {
     hold_ = hold_without_turn(wish);
     hold_.turn = turn_of(body_, hold_, wish);
     lead_ = solve(body_, hold_);
@@ -88,7 +94,7 @@ Limbs Pose::open_palm() const {
     h.spread = .8;
     h.lean = mix(-9, -3, h.lay);
     h.forearm = {};
-    h.stick_out = 46;
+    h.stick_out = 46 * body_.across;
     return solve(body_, h);
 }
 
@@ -114,7 +120,8 @@ Facts facts(const Pose& pose) {
     const ButtContact butt = butt_contact(l);
     f.gap_mm = butt.gap;
     f.held_share = butt.share;
-    for (int i = 0; i < fingers; ++i) f.contacts.push_back(phalanx_contact(l, i));
+    for (int i = 0; i < fingers; ++i)
+        f.contacts.push_back(phalanx_contact(l, i));
     f.rests = pose.balance().rests;
     f.contradiction = pose.has_contradiction();
     f.contradiction_key = pose.contradiction();

@@ -16,7 +16,7 @@ class Pose {
     explicit Pose(const Wish& wish);
 
     const Wish& wish() const { return wish_; }
-    const Hold& hold() const { return hold_; }      ///< of the closed lead hand
+    const Hold& hold() const { return hold_; } ///< of the closed lead hand
     const Limbs& lead() const { return lead_; }
     bool has_contradiction() const { return !contradiction_.empty(); }
     const std::string& contradiction() const { return contradiction_; }

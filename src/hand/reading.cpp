@@ -26,7 +26,8 @@ bool free_way(const Scene& scene, Vec p) {
 
 /// Out of the flesh along a direction.
 Vec to_skin(const Field& field, Vec p, Vec direction) {
-    for (int i = 0; i < 5; ++i) p = p + direction * (1.1 * std::max(.25 - field.distance(p), 0.0));
+    for (int i = 0; i < 5; ++i)
+        p = p + direction * (1.1 * std::max(.25 - field.distance(p), 0.0));
     return p;
 }
 
@@ -49,7 +50,8 @@ KnuckleView knuckle_view(const Limbs& l, const Field& seen, int f) {
     const Camera& cam = seen.camera();
     const Vec axis = cap_axis(l, f), centre = l.knuckle[f] + Vec{0, 0, ray.cap_lift};
     const Vec e1 = unit_vector(cross(axis, {1, .1, 0})), e2 = cross(axis, e1);
-    const double floor = std::cos(in_radians(cap_opening)), golden = std::numbers::pi * (1 + std::sqrt(5.0));
+    const double floor = std::cos(in_radians(cap_opening)),
+                 golden = std::numbers::pi * (1 + std::sqrt(5.0));
     int count = 0;
     Vec sum;
     for (int k = 0; k < cap_points; ++k) {
@@ -69,13 +71,15 @@ KnuckleView knuckle_view(const Limbs& l, const Field& seen, int f) {
 std::array<KnuckleView, fingers> knuckle_views(const Limbs& l) {
     const Field seen = alone(l, players_camera(), Field::Parts::flesh);
     std::array<KnuckleView, fingers> out;
-    for (int f = 0; f < fingers; ++f) out[f] = knuckle_view(l, seen, f);
+    for (int f = 0; f < fingers; ++f)
+        out[f] = knuckle_view(l, seen, f);
     return out;
 }
 
 int knuckle_count(const std::array<KnuckleView, fingers>& views) {
     int n = 0;
-    for (const KnuckleView& v : views) n += v.share >= knuckle_share;
+    for (const KnuckleView& v : views)
+        n += v.share >= knuckle_share;
     return n;
 }
 
@@ -92,15 +96,16 @@ double v_degrees(const Limbs& l) {
     return in_degrees(std::atan2(d.x, -d.y) - std::atan2(butt.x, -butt.y));
 }
 
-// Directions on our picture that read as each point: a convention, set so that one knuckle goes with the
-// chin, two with the trail eye, three with the trail shoulder and four with outside of it.
+// Directions on our picture that read as each point: a convention, set so that one knuckle goes
+// with the chin, two with the trail eye, three with the trail shoulder and four with outside of it.
 namespace {
 constexpr std::array<double, 4> v_limits{-16, -5, 7, 20};
 }
 
 unit::VPoint v_point(double degrees) {
     int n = 0;
-    for (const double limit : v_limits) n += degrees >= limit;
+    for (const double limit : v_limits)
+        n += degrees >= limit;
     return static_cast<unit::VPoint>(n);
 }
 
@@ -119,7 +124,8 @@ ButtContact butt_contact(const Limbs& l) {
     constexpr double touch = 1.3;
     constexpr int step = 3;
     const Camera straight{{ex, ey, ez}};
-    const Field hand = alone(l, straight, Field::Parts::flesh), pad = alone(l, straight, Field::Parts::deep);
+    const Field hand = alone(l, straight, Field::Parts::flesh),
+                pad = alone(l, straight, Field::Parts::deep);
     const double little = l.handle.station(l.knuckle[little_finger]);
     ButtContact out{1e9, 0, 0};
     int held = 0;
@@ -150,7 +156,8 @@ Contact phalanx_contact(const Limbs& l, int f) {
 
 double lay_degrees(const Limbs& l) {
     Vec sum;
-    for (const PosedFinger& f : l.finger) sum = sum + Vec{f.bone[0].x, f.bone[0].y, 0};
+    for (const PosedFinger& f : l.finger)
+        sum = sum + Vec{f.bone[0].x, f.bone[0].y, 0};
     const Vec d = unit_vector(sum), u = unit_vector({l.handle.along.x, l.handle.along.y, 0});
     return in_degrees(std::acos(std::min(1.0, std::abs(dot(d, u)))));
 }

@@ -26,7 +26,8 @@ struct Crease {
     Vec fork, end;
 };
 Crease v_crease(const Limbs& limbs);
-/// On the picture the player sees: from the handle's butt direction to the V; positive = trail side.
+/// On the picture the player sees: from the handle's butt direction to the V; positive = trail
+/// side.
 double v_degrees(const Limbs& limbs);
 unit::VPoint v_point(double degrees);
 /// The middle of the directions read as that point.
@@ -44,15 +45,18 @@ Contact phalanx_contact(const Limbs& limbs, int finger);
 /// Angle between the handle and the outstretched fingers of an open hand, on its picture.
 double lay_degrees(const Limbs& open_hand);
 
-/// A point of the handle's flank: station along it, angle round it (0 = target side, 90 = upper side).
+/// A point of the handle's flank: station along it, angle round it (0 = target side, 90 = upper
+/// side).
 Vec flank(const Limbs& limbs, double station, double degrees);
 
-/// The one-finger check by statics: the weight beyond the forefinger against the pad above the handle.
+/// The one-finger check by statics: the weight beyond the forefinger against the pad above the
+/// handle.
 struct Balance {
     bool rests = false;
     double finger_station = 0, pad_station = 0; ///< along the handle, millimetres
     double pad_force = 0;                       ///< newtons the pad has to give
-    double down = -120; ///< where the ground is, degrees round the handle (0 target side, 90 upper side)
+    double down =
+        -120; ///< where the ground is, degrees round the handle (0 target side, 90 upper side)
 };
 Balance balance(const Limbs& one_finger);
 

@@ -5,9 +5,9 @@
 namespace hand {
 namespace {
 
-constexpr double thin = 1.7;       ///< millimetres
-constexpr double thin_run = 2.2;   ///< a thin place shorter than this stays
-constexpr double paper_hole = 30;  ///< square millimetres: larger views of the paper stay
+constexpr double thin = 1.7;      ///< millimetres
+constexpr double thin_run = 2.2;  ///< a thin place shorter than this stays
+constexpr double paper_hole = 30; ///< square millimetres: larger views of the paper stay
 
 Part part_of(int id) {
     if (id < 0) return Part::paper;
@@ -17,9 +17,13 @@ Part part_of(int id) {
 
 class Sorter {
   public:
-    explicit Sorter(const Depth& d) : d_(d), w_(d.id.width), h_(d.id.height) {
+    explicit Sorter(const Depth& d)
+        : d_(d)
+        , w_(d.id.width)
+        , h_(d.id.height) {
         out_.part = {w_, h_, Part::paper};
-        for (std::size_t i = 0; i < d.id.size(); ++i) out_.part.cell[i] = part_of(d.id.cell[i]);
+        for (std::size_t i = 0; i < d.id.size(); ++i)
+            out_.part.cell[i] = part_of(d.id.cell[i]);
         out_.sliver = {w_, h_, 0};
     }
 
@@ -101,7 +105,8 @@ class Sorter {
 
     bool at_border(int r, int c) const {
         for (const auto& [dr, dc] : around) {
-            if (out_.label.inside(r + dr, c + dc) && out_.label(r + dr, c + dc) != out_.label(r, c)) {
+            if (out_.label.inside(r + dr, c + dc) &&
+                out_.label(r + dr, c + dc) != out_.label(r, c)) {
                 return true;
             }
         }
@@ -129,7 +134,8 @@ class Sorter {
         collect(core, radius);
     }
 
-    /// Thin pixels in connected groups; a group counts when it reaches far enough from any thick part.
+    /// Thin pixels in connected groups; a group counts when it reaches far enough from any thick
+    /// part.
     void collect(const Grid<float>& core, float radius) {
         Grid<std::uint8_t> seen(w_, h_, 0);
         std::vector<int> group;
@@ -151,7 +157,8 @@ class Sorter {
                 }
             }
             if (reach * d_.pixel > thin_run) {
-                for (const int at : group) out_.sliver.cell[at] = 1;
+                for (const int at : group)
+                    out_.sliver.cell[at] = 1;
             }
         }
     }

@@ -11,11 +11,14 @@ using Path = std::vector<Vec>;
 
 class Inker {
   public:
-    Inker(Plate& plate, const Limbs& limbs) : p_(plate), l_(limbs), cam_(plate.field().camera()) {}
+    Inker(Plate& plate, const Limbs& limbs)
+        : p_(plate)
+        , l_(limbs)
+        , cam_(plate.field().camera()) {}
 
     struct Style {
-        double least = 2.2;    ///< shorter visible runs are dropped, millimetres
-        double facing = .12;   ///< normal towards the eye at least
+        double least = 2.2;  ///< shorter visible runs are dropped, millimetres
+        double facing = .12; ///< normal towards the eye at least
         bool taper_start = true, taper_end = true;
         Pen pen = Pen::detail;
         bool dotted = false;
@@ -46,7 +49,8 @@ class Inker {
         std::vector<bool> seen;
         for (const Dot q : xy) {
             Vec at = cam_ * l_.to_grip(l_.body.at(q.x, q.y, -48));
-            for (int i = 0; i < 30; ++i) at = at + d * (.9 * skin_distance(scene, at));
+            for (int i = 0; i < 30; ++i)
+                at = at + d * (.9 * skin_distance(scene, at));
             points.push_back(at);
             seen.push_back(p_.in_sight(at, 2.0));
         }
@@ -57,7 +61,9 @@ class Inker {
     static double skin_distance(const Scene& s, Vec p) {
         return Scene{s.solids, nullptr, s.used_slots}.distance(float(p.x), float(p.y), float(p.z));
     }
-    static Vec skin_normal(const Scene& s, Vec p) { return Scene{s.solids, nullptr, s.used_slots}.normal(p); }
+    static Vec skin_normal(const Scene& s, Vec p) {
+        return Scene{s.solids, nullptr, s.used_slots}.normal(p);
+    }
 
     void draw(const std::vector<Vec>& points, const std::vector<bool>& seen, const Style& style) {
         Polyline run;
@@ -84,7 +90,8 @@ class Inker {
     void dots(const Polyline& line, Pen pen) {
         constexpr std::size_t on = 5, pitch = 11; // points .35 mm apart
         for (std::size_t i = 0; i + on < line.size(); i += pitch) {
-            p_.add(Line{fitted({line[i], line[i + on / 2], line[i + on]}, .2, false), pen, false, false});
+            p_.add(Line{fitted({line[i], line[i + on / 2], line[i + on]}, .2, false), pen, false,
+                        false});
         }
     }
 
@@ -137,7 +144,8 @@ void finger_lines(Inker& ink, const Limbs& l, int i, const SkinLines& which) {
     const PosedFinger& f = l.finger[i];
     const Ray& ray = l.body.ray[i];
     if (which.wrinkles) {
-        for (const int j : {1, 2}) wrinkles(ink, f, ray, j);
+        for (const int j : {1, 2})
+            wrinkles(ink, f, ray, j);
     }
     if (which.nails) {
         ink.on_skin(nail(f.joint[2], f.joint[3], f.axis, ray.radius[3], .76, .46),
@@ -177,9 +185,9 @@ void thumb_lines(Inker& ink, const Limbs& l, const SkinLines& which) {
         }
     }
     if (which.nails) {
-        ink.on_skin(nail(t[2], t[3], unit_vector(cross(d, l.thumb_up)), l.body.thumb_radius[3], .76,
-                         .48),
-                    {2.2, .10, false, false, Pen::detail});
+        ink.on_skin(
+            nail(t[2], t[3], unit_vector(cross(d, l.thumb_up)), l.body.thumb_radius[3], .76, .48),
+            {2.2, .10, false, false, Pen::detail});
     }
 }
 
@@ -187,7 +195,8 @@ void thumb_lines(Inker& ink, const Limbs& l, const SkinLines& which) {
 void back_lines(Inker& ink, const Limbs& l) {
     for (int f = 0; f < fingers; ++f) {
         const Ray& ray = l.body.ray[f];
-        const Vec m = unit_vector(l.knuckle[f] - ray.base), up = square_to(ez, m), side = cross(m, up);
+        const Vec m = unit_vector(l.knuckle[f] - ray.base), up = square_to(ez, m),
+                  side = cross(m, up);
         const Vec c = l.knuckle[f] + Vec{0, 0, ray.cap_lift};
         Path arc;
         for (int i = -8; i <= 8; ++i) {
@@ -213,8 +222,9 @@ void back_lines(Inker& ink, const Limbs& l) {
     }
 }
 
-/// The V: from the notch between thumb and forefinger towards the wrist, laid on the picture so that it
-/// never breaks. Nothing where the traced lines already show the thumb lying over the forefinger.
+/// The V: from the notch between thumb and forefinger towards the wrist, laid on the picture so
+/// that it never breaks. Nothing where the traced lines already show the thumb lying over the
+/// forefinger.
 void crease_line(Plate& plate, const Limbs& l) {
     const Crease v = v_crease(l);
     const Dot fork = plate.page(l, v.fork), end = plate.page(l, v.end);
@@ -249,7 +259,8 @@ void add_skin_path(Plate& plate, const Limbs& limbs, const std::vector<Vec>& pat
 
 void add_skin_lines(Plate& plate, const Limbs& limbs, const SkinLines& which) {
     Inker ink(plate, limbs);
-    for (int f = 0; f < fingers; ++f) finger_lines(ink, limbs, f, which);
+    for (int f = 0; f < fingers; ++f)
+        finger_lines(ink, limbs, f, which);
     thumb_lines(ink, limbs, which);
     if (which.back) back_lines(ink, limbs);
     if (which.crease) crease_line(plate, limbs);

@@ -11,7 +11,8 @@ constexpr std::array<double, 3> relaxed{8, 12, 8};
 
 std::array<Vec, fingers> cupped(const Anatomy& body, double closure) {
     std::array<Vec, fingers> k;
-    for (int f = 0; f < fingers; ++f) k[f] = body.ray[f].knuckle + body.ray[f].cup * closure;
+    for (int f = 0; f < fingers; ++f)
+        k[f] = body.ray[f].knuckle + body.ray[f].cup * closure;
     return k;
 }
 
@@ -32,11 +33,13 @@ std::array<double, fingers> gathered(const Limbs& l) {
         want[f] = -(sum += f ? r + l.body.ray[f - 1].radius[1] * .985 : 0);
         mean += (l.handle.station(l.knuckle[f]) - want[f]) / fingers;
     }
-    for (int f = 0; f < fingers; ++f) shift[f] = mean + want[f] - l.handle.station(l.knuckle[f]);
+    for (int f = 0; f < fingers; ++f)
+        shift[f] = mean + want[f] - l.handle.station(l.knuckle[f]);
     return shift;
 }
 
-/// Flexion axis and direction of a closing finger; `sideways` moves its middle joint along the handle.
+/// Flexion axis and direction of a closing finger; `sideways` moves its middle joint along the
+/// handle.
 Curl closing_curl(const Limbs& l, int f, double sideways) {
     Vec axis = unit_vector(lerp(ex, l.handle.along, mix(.9, .45, l.hold.lay)));
     Vec out = square_to(ey, axis);
@@ -50,14 +53,17 @@ PosedFinger posed(const Limbs& l, int f, double sideways, const Obstacle& obstac
     const Curl closed = closing_curl(l, f, sideways);
     const Clearance clear = [&](Vec p, double ball) {
         const double own = l.handle.clear(p, ball);
-        return obstacle.clear && obstacle.minded[f] ? std::min(own, obstacle.clear(l.grip * (p - l.handle.butt), ball)) : own;
+        return obstacle.clear && obstacle.minded[f]
+                   ? std::min(own, obstacle.clear(l.grip * (p - l.handle.butt), ball))
+                   : own;
     };
     const double c = l.hold.closure * (l.hold.only_index && f != index_finger ? .10 : 1);
     std::array<double, 3> angle = c > 0 ? close_finger(ray, closed, clear) : relaxed;
     Curl curl = closed;
     curl.axis = unit_vector(lerp(rotated(ex, ez, fan), closed.axis, c));
     curl.out = square_to(lerp(rotated(ey, ez, fan), closed.out, c), curl.axis);
-    for (int j = 0; j < 3; ++j) angle[j] = mix(relaxed[j], angle[j], c);
+    for (int j = 0; j < 3; ++j)
+        angle[j] = mix(relaxed[j], angle[j], c);
     return bent(ray, curl, angle);
 }
 
@@ -89,8 +95,9 @@ Limbs palm_on(const Anatomy& body, const Hold& hold, std::array<double, 2> off) 
 std::array<double, 2> pressure(const Limbs& l) {
     const Limbs* one[] = {&l};
     const Field palm(one, {{ex, ey, ez}}, Field::Parts::deep);
-    const double half = (l.handle.station(l.knuckle[index_finger]) +
-                         l.handle.station(l.knuckle[little_finger])) / 2;
+    const double half =
+        (l.handle.station(l.knuckle[index_finger]) + l.handle.station(l.knuckle[little_finger])) /
+        2;
     std::array<double, 2> deepest{1e9, 1e9};
     for (double s = 4; s < 120; s += 3) {
         double& d = deepest[s > half ? 0 : 1];
@@ -102,8 +109,8 @@ std::array<double, 2> pressure(const Limbs& l) {
     return deepest;
 }
 
-/// The handle is moved along the palm's normal, separately at both ends, until the blended flesh takes
-/// it 1 mm deep. Converges in two or three rounds.
+/// The handle is moved along the palm's normal, separately at both ends, until the blended flesh
+/// takes it 1 mm deep. Converges in two or three rounds.
 std::array<double, 2> pressed_in(const Anatomy& body, const Hold& hold) {
     std::array<double, 2> off{};
     Hold plain = hold;
@@ -112,8 +119,7 @@ std::array<double, 2> pressed_in(const Anatomy& body, const Hold& hold) {
         const auto [index, little] = pressure(palm_on(body, plain, off));
         const double di = index < -1 ? std::min(index + 1, 3.0) : 0;
         const bool loose = hold.gap > 0;
-        const double dl =
-            little < -1 || (!loose && std::abs(little + 1) < 4) ? little + 1 : 0;
+        const double dl = little < -1 || (!loose && std::abs(little + 1) < 4) ? little + 1 : 0;
         if (std::abs(di) < .15 && std::abs(dl) < .15) break;
         off[0] += di;
         off[1] += dl;
@@ -127,7 +133,8 @@ Limbs solve(const Anatomy& body, const Hold& hold, const Obstacle& obstacle) {
     const std::array<double, 2> off = hold.open ? std::array<double, 2>{} : pressed_in(body, hold);
     Limbs l = placed(body, hold, off);
     const auto sideways = gathered(l);
-    for (int f = 0; f < fingers; ++f) l.finger[f] = posed(l, f, sideways[f], obstacle);
+    for (int f = 0; f < fingers; ++f)
+        l.finger[f] = posed(l, f, sideways[f], obstacle);
     place_thumb(l);
     place_forearm(l);
     return l;

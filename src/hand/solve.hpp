@@ -13,8 +13,8 @@ struct Obstacle {
     std::array<bool, fingers> minded{};
 };
 
-/// Centre line of the handle on the index ray and on the little ray, hand frame; `off` shifts each end
-/// along the palm's normal.
+/// Centre line of the handle on the index ray and on the little ray, hand frame; `off` shifts each
+/// end along the palm's normal.
 struct AxisPoints {
     Vec index, little;
 };

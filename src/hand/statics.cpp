@@ -8,10 +8,12 @@ namespace {
 
 // An iron of 0.41 kg whose centre of mass lies 0.72 m from the butt (common practice, no source).
 constexpr double weight = .41 * 9.81, centre = 720;
-constexpr double touch = 1.3;      ///< flesh nearer than this bears, millimetres
-constexpr double grip_angle = 42;  ///< off the vertical at which skin on rubber still bears (friction 0.9)
-constexpr double pad_limit = 60;   ///< newtons a relaxed pad gives (from memory)
-constexpr double finger_limit = .8; ///< newton metres a loosely bent middle joint holds (from memory)
+constexpr double touch = 1.3; ///< flesh nearer than this bears, millimetres
+constexpr double grip_angle =
+    42; ///< off the vertical at which skin on rubber still bears (friction 0.9)
+constexpr double pad_limit = 60; ///< newtons a relaxed pad gives (from memory)
+constexpr double finger_limit =
+    .8; ///< newton metres a loosely bent middle joint holds (from memory)
 
 /// Where flesh bears on the handle: angle round it, station along it.
 struct Bearing {
@@ -31,8 +33,10 @@ std::vector<Bearing> forefinger(const Limbs& l) {
     for (int j = 0; j < 3; ++j) {
         for (int i = 0; i <= 20; ++i) {
             const Vec p = lerp(joint[j], joint[j + 1], i / 20.0);
-            if (l.handle.clear(p, mix(ray.radius[j], ray.radius[j + 1], i / 20.0)) > touch) continue;
-            out.push_back({round_the_handle(l, p), l.handle.station(p), length(p - joint[1]) / 1000});
+            if (l.handle.clear(p, mix(ray.radius[j], ray.radius[j + 1], i / 20.0)) > touch)
+                continue;
+            out.push_back(
+                {round_the_handle(l, p), l.handle.station(p), length(p - joint[1]) / 1000});
         }
     }
     return out;

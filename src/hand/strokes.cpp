@@ -5,7 +5,7 @@
 namespace hand {
 namespace {
 
-constexpr double smoothing = 1.15; ///< millimetres
+constexpr double smoothing = 1.55; ///< millimetres
 
 /// Corners where the handle is the nearer surface, or borders on paper: there its edge is the line.
 bool on_handle_edge(const Depth& d, const Grid<Part>& part, int corner) {
@@ -53,10 +53,15 @@ std::uint8_t flag_between(const Corners& corners, int a, int b) {
 class Drawer {
   public:
     Drawer(Cracks& cracks, const Depth& d, const Grid<Part>& part, const Edges& edges)
-        : corners_(cracks), runs_(joined_runs(cracks)), d_(d), part_(part), edges_(edges) {}
+        : corners_(cracks)
+        , runs_(joined_runs(cracks))
+        , d_(d)
+        , part_(part)
+        , edges_(edges) {}
 
     std::vector<Stroke> run() {
-        for (const Run& r : runs_) draw(r);
+        for (const Run& r : runs_)
+            draw(r);
         for (std::size_t i = 0; i < runs_.size(); ++i) {
             if (out_[i].closed) continue;
             attach(out_[i].line, runs_[i].front(), false);
@@ -76,7 +81,8 @@ class Drawer {
         for (std::size_t i = 0; i + 1 < run.size(); ++i) {
             outer += (flag_between(corners_, run[i], run[i + 1]) & Cracks::outline) != 0;
         }
-        for (const std::uint8_t e : m.on_edge) edge += e;
+        for (const std::uint8_t e : m.on_edge)
+            edge += e;
         s.outline = outer * 2 > run.size();
         s.handle_edge = edge * 2 > m.on_edge.size();
         s.free_start = !s.closed && corners_.degree(run.front()) == 1;
@@ -136,7 +142,9 @@ namespace {
 class Tracker {
   public:
     explicit Tracker(const Grid<std::uint8_t>& mask)
-        : m_(mask), w_(mask.width + 1), used_(mask.width + 1, mask.height + 1, 0) {}
+        : m_(mask)
+        , w_(mask.width + 1)
+        , used_(mask.width + 1, mask.height + 1, 0) {}
 
     std::vector<Run> run() {
         std::vector<Run> out;
@@ -152,10 +160,14 @@ class Tracker {
     bool borders(int n, int d) const {
         const int r = n / w_, c = n % w_;
         switch (d) {
-        case 0: return set(r, c) && !set(r - 1, c);
-        case 1: return set(r, c - 1) && !set(r, c);
-        case 2: return set(r - 1, c - 1) && !set(r, c - 1);
-        default: return set(r - 1, c) && !set(r - 1, c - 1);
+        case 0:
+            return set(r, c) && !set(r - 1, c);
+        case 1:
+            return set(r, c - 1) && !set(r, c);
+        case 2:
+            return set(r - 1, c - 1) && !set(r, c - 1);
+        default:
+            return set(r - 1, c) && !set(r - 1, c - 1);
         }
     }
 
@@ -184,8 +196,9 @@ class Tracker {
 
 } // namespace
 
-std::vector<Outline> loops(const Grid<std::uint8_t>& mask, const Depth& depth, const Grid<Part>& part,
-                           const Edges& edges, double least_area, double sigma, double tolerance) {
+std::vector<Outline> loops(const Grid<std::uint8_t>& mask, const Depth& depth,
+                           const Grid<Part>& part, const Edges& edges, double least_area,
+                           double sigma, double tolerance) {
     std::vector<Outline> out;
     for (const Run& run : Tracker(mask).run()) {
         Mapped m = mapped(run, true, depth, part);

@@ -11,12 +11,14 @@ void stretch(Limbs& l, double end) {
     const auto& way = l.hold.open ? flat : closed;
     const std::array<double, 3> bone{l.body.thumb[0], l.body.thumb[1], end};
     l.thumb[0] = l.body.saddle;
-    for (int j = 0; j < 3; ++j) l.thumb[j + 1] = l.thumb[j] + unit_vector(way[j]) * bone[j];
+    for (int j = 0; j < 3; ++j)
+        l.thumb[j + 1] = l.thumb[j] + unit_vector(way[j]) * bone[j];
 }
 
 } // namespace
 
-/// Pad on the handle at a clock position, end phalanx slightly raised, two bones back to the saddle.
+/// Pad on the handle at a clock position, end phalanx slightly raised, two bones back to the
+/// saddle.
 void place_thumb(Limbs& l) {
     const Vec u = l.grip.a, t = l.grip.b, n = l.grip.c, saddle = l.body.saddle;
     // A stronger hand takes its thumb a little further round.
@@ -25,8 +27,8 @@ void place_thumb(Limbs& l) {
     l.thumb_up = n * std::cos(a) - t * std::sin(a);
     const double end = l.body.thumb[2] - tip_radius;
     if (l.hold.thumb_free) return stretch(l, end);
-    const double s = l.handle.station(l.knuckle[index_finger]) +
-                     mix(18, 46, l.hold.reach) * l.body.along;
+    const double s =
+        l.handle.station(l.knuckle[index_finger]) + mix(18, 46, l.hold.reach) * l.body.along;
     Vec tip = l.handle.butt + u * s + l.thumb_up * (l.handle.radius_at(s) + tip_radius - .8);
     Vec joint = tip + unit_vector(lerp(-u, unit_vector(saddle - tip), .42)) * end;
     const double l0 = l.body.thumb[0], l1 = l.body.thumb[1];

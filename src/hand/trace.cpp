@@ -7,10 +7,10 @@
 namespace hand {
 namespace {
 
-constexpr int block = 4;         ///< pixels between the rays of the first pass
-constexpr int tile = 6 * block;  ///< pixels over which the solids are culled once
+constexpr int block = 4;                        ///< pixels between the rays of the first pass
+constexpr int tile = 6 * block;                 ///< pixels over which the solids are culled once
 constexpr float touch = 0.03f, careful = 0.92f; ///< the distance is not exact: stay short of it
-constexpr float grazing = 0.3f;  ///< a ray that ran out of steps this close has hit
+constexpr float grazing = 0.3f;                 ///< a ray that ran out of steps this close has hit
 
 struct Tile {
     std::vector<Solid> solids;
@@ -29,7 +29,8 @@ float plane_distance(const Solid& s, float x, float y) {
 
 class Tracer {
   public:
-    Tracer(const Field& field, const Window& window, double pixel) : scene_(field.scene()) {
+    Tracer(const Field& field, const Window& window, double pixel)
+        : scene_(field.scene()) {
         const auto whole = [&](double mm) {
             return int(std::ceil(mm / pixel / block)) * block + 1;
         };
@@ -44,7 +45,8 @@ class Tracer {
 
     Depth run() {
         for (int r = 0; r < d_.z.height; r += tile) {
-            for (int c = 0; c < d_.z.width; c += tile) fill_tile(r, c);
+            for (int c = 0; c < d_.z.width; c += tile)
+                fill_tile(r, c);
         }
         heal();
         return std::move(d_);
@@ -64,8 +66,9 @@ class Tracer {
         }
         if (scene_.rod) {
             const Rod& h = *scene_.rod;
-            const Solid axis{h.ox, h.oy, h.oz, h.dx * h.length, h.dy * h.length, h.dz * h.length,
-                             0,    h.radius, 0, 0, 0};
+            const Solid axis{
+                h.ox, h.oy, h.oz, h.dx * h.length, h.dy * h.length, h.dz * h.length, 0, h.radius,
+                0,    0,    0};
             t.rod = plane_distance(axis, x, y) < h.radius + reach;
             const float end = h.oz + h.dz * h.length;
             if (t.rod) {
@@ -127,17 +130,20 @@ class Tracer {
         const int last_row = std::min(row + tile, d_.z.height - 1);
         const int last_column = std::min(column + tile, d_.z.width - 1);
         for (int r = row; r <= last_row; r += block) {
-            for (int c = column; c <= last_column; c += block) ray(scene, t, r, c);
+            for (int c = column; c <= last_column; c += block)
+                ray(scene, t, r, c);
         }
         for (int r = row; r < last_row; r += block) {
-            for (int c = column; c < last_column; c += block) fill_block(scene, t, r, c);
+            for (int c = column; c < last_column; c += block)
+                fill_block(scene, t, r, c);
         }
     }
 
     void fill_block(const Scene& scene, const Tile& t, int r, int c) {
         if (smooth(r, c)) return interpolate(r, c);
         for (int i = 0; i <= block; ++i) {
-            for (int j = 0; j <= block; ++j) ray(scene, t, r + i, c + j);
+            for (int j = 0; j <= block; ++j)
+                ray(scene, t, r + i, c + j);
         }
     }
 
@@ -153,7 +159,8 @@ class Tracer {
         if (std::abs(twist) > .3f || range > 2.5f) return false;
         const auto agree = [&](int a, int b) {
             return d_.nx(r, c) * d_.nx(a, b) + d_.ny(r, c) * d_.ny(a, b) +
-                       d_.nz(r, c) * d_.nz(a, b) > .93f;
+                       d_.nz(r, c) * d_.nz(a, b) >
+                   .93f;
         };
         return agree(r, c1) && agree(r1, c) && agree(r1, c1);
     }
@@ -174,8 +181,8 @@ class Tracer {
         }
     }
 
-    /// A grazing ray may slip past a surface: a pixel whose depth agrees with fewer than three of its
-    /// neighbours takes over the neighbour of median depth.
+    /// A grazing ray may slip past a surface: a pixel whose depth agrees with fewer than three of
+    /// its neighbours takes over the neighbour of median depth.
     void heal() {
         for (int round = 0; round < 3; ++round) {
             std::vector<std::pair<int, int>> bad;
@@ -193,7 +200,8 @@ class Tracer {
             std::vector<Cell> better;
             for (const auto& [r, c] : bad) {
                 const auto [i, j] = median(d_.z, r, c);
-                better.push_back({d_.z(i, j), {d_.nx(i, j), d_.ny(i, j), d_.nz(i, j)}, d_.id(i, j)});
+                better.push_back(
+                    {d_.z(i, j), {d_.nx(i, j), d_.ny(i, j), d_.nz(i, j)}, d_.id(i, j)});
             }
             for (std::size_t i = 0; i < bad.size(); ++i) {
                 store(bad[i].first, bad[i].second, better[i].z, better[i].n, better[i].id);

@@ -13,10 +13,10 @@ struct Window {
 
 struct Depth {
     Window window;
-    double pixel = 0.3;       ///< size, millimetres
-    Grid<float> z;            ///< nearest surface, far behind where there is none
-    Grid<float> nx, ny, nz;   ///< outward normal there, camera coordinates
-    Grid<signed char> id;     ///< Surface, -1 paper
+    double pixel = 0.3;     ///< size, millimetres
+    Grid<float> z;          ///< nearest surface, far behind where there is none
+    Grid<float> nx, ny, nz; ///< outward normal there, camera coordinates
+    Grid<signed char> id;   ///< Surface, -1 paper
 
     double x(double column) const { return window.left + (column + .5) * pixel; }
     double y(double row) const { return window.top - (row + .5) * pixel; }

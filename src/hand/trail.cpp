@@ -8,8 +8,8 @@ namespace {
 constexpr double pressed = 2.5; ///< flesh may give that much where the hands meet, millimetres
 constexpr double folded = 6;    ///< the hollow of the palm folds round the lead thumb by that much
 
-/// The lead hand as something in the way, grip frame; for the interlock without its forefinger, which
-/// afterwards closes over the other hand's little finger.
+/// The lead hand as something in the way, grip frame; for the interlock without its forefinger,
+/// which afterwards closes over the other hand's little finger.
 struct InTheWay {
     std::vector<Solid> solids;
     double distance(Vec p) const {
@@ -27,7 +27,8 @@ InTheWay in_the_way(const Limbs& limbs, int without, int only = -1) {
     return out;
 }
 
-/// Free space between the hands beyond what flesh gives; negative = they would pass through each other.
+/// Free space between the hands beyond what flesh gives; negative = they would pass through each
+/// other.
 double spare(const Limbs& trail, const InTheWay& lead) {
     double worst = 1e9;
     for (const Capsule& c : flesh(trail)) {
@@ -78,8 +79,9 @@ BothHands Pose::both_hands() const {
     }
     if (!locked) return out;
     const InTheWay little = in_the_way(out.trail, -1, int(first_finger) + little_finger);
-    out.lead = solve(body_, hold_, {[&](Vec p, double ball) { return little.distance(p) - ball; },
-                                    {true, false, false, false}});
+    out.lead = solve(body_, hold_,
+                     {[&](Vec p, double ball) { return little.distance(p) - ball; },
+                      {true, false, false, false}});
     return out;
 }
 

@@ -46,8 +46,10 @@ Picture open_palm(const Pose& pose) {
     Limbs l = pose.open_palm();
     const double k = scale_of(l), end = 138 * k;
     end_handle(l, end);
-    Shot shot{{&l}, Camera::looking(l.direction(-ez), l.direction(ey)), {}, 100 * k, 112 * k, 26 * k,
-              end, pose.wish().glove};
+    Shot shot{{&l},    Camera::looking(l.direction(-ez), l.direction(ey)),
+              {},      100 * k,
+              112 * k, 26 * k,
+              end,     pose.wish().glove};
     const Vec c = shot.camera * l.to_grip(l.body.at(20, 92, 0));
     shot.centre = {c.x, c.y};
     shot.cast = 6;
@@ -66,8 +68,10 @@ Picture fingers_first(const Pose& pose) {
     Limbs l = pose.fingers_first();
     const double k = scale_of(l), end = 130 * k;
     end_handle(l, end);
-    Shot shot{{&l}, Camera::looking({-.25, -1, .25}, ez), {}, 92 * k, 86 * k, 40 * k, end,
-              pose.wish().glove};
+    Shot shot{{&l},   Camera::looking({-.25, -1, .25}, ez),
+              {},     92 * k,
+              86 * k, 40 * k,
+              end,    pose.wish().glove};
     shot.centre = plane(shot.camera, Vec{58, 0, 14} * k);
     Plate plate(shot);
     plate.add_areas();
@@ -119,11 +123,10 @@ Picture butt_end(const Pose& pose) {
     h.forearm = {-.35, .45, .85};
     Limbs l = solve(pose.lead().body, h);
     const double k = scale_of(l);
-    Shot shot{{&l}, Camera::looking({-1, 0, 0}, ez), {}, 62 * k, 66 * k, 30 * k, 999,
-              pose.wish().glove};
+    Shot shot{
+        {&l}, Camera::looking({-1, 0, 0}, ez), {}, 62 * k, 66 * k, 30 * k, 999, pose.wish().glove};
     shot.centre = plane(shot.camera, Vec{0, 6, 9} * k);
-    shot.cast = 4;
-    shot.dark = -.55;
+    shot.shade = false; // outlines and the crescent say it all
     Plate plate(shot);
     plate.add_areas();
     plate.add_lines();
@@ -141,11 +144,12 @@ Picture butt_end(const Pose& pose) {
 
 /// The head end drops, the rod turns in the crook.
 void tip_over(Limbs& l, double station, Vec up) {
-    constexpr double drop = 13;
+    constexpr double drop = 11;
     const Vec pivot = l.handle.butt + l.handle.along * station;
     const Vec axis = l.grip.back(cross(up, ex));
     l.handle.along = rotated(l.handle.along, axis, drop);
-    l.handle.butt = pivot - l.handle.along * station;
+    // Out of the pad it no longer lies under.
+    l.handle.butt = pivot - l.handle.along * station + l.grip.back(cross(ex, up)) * 5;
 }
 
 Picture balance_view(const Pose& pose) {
@@ -156,8 +160,10 @@ Picture balance_view(const Pose& pose) {
     const double down = in_radians(pose.balance().down);
     const Vec up{0, -std::cos(down), -std::sin(down)}, eye = cross(ex, up);
     if (!pose.balance().rests) tip_over(l, pose.balance().finger_station, up);
-    Shot shot{{&l}, Camera::looking(eye + up * .1, up), {}, 106 * k, 90 * k, 30 * k, end,
-              pose.wish().glove};
+    Shot shot{{&l},   Camera::looking(eye + up * .1, up),
+              {},     106 * k,
+              90 * k, 30 * k,
+              end,    pose.wish().glove};
     shot.centre = plane(shot.camera, Vec{66, 0, 0} * k);
     Plate plate(shot);
     plate.add_areas();
@@ -174,7 +180,8 @@ Picture both_hands(const Pose& pose, bool front) {
     auto [lead, trail] = pose.both_hands();
     const double k = scale_of(lead), end = 224 * k;
     end_handle(lead, end);
-    Shot shot{{&lead, &trail}, players_camera(), {}, 84 * k, 130 * k, 60 * k, end, pose.wish().glove};
+    Shot shot{{&lead, &trail}, players_camera(), {},  84 * k,
+              130 * k,         60 * k,           end, pose.wish().glove};
     shot.centre = plane(shot.camera, Vec{118, 0, 0} * k);
     if (front) {
         shot.camera = Camera::looking({.35, .80, .30}, -ex);
@@ -196,15 +203,24 @@ Picture both_hands(const Pose& pose, bool front) {
 
 Picture draw(const Pose& pose, View view) {
     switch (view) {
-    case View::open_palm: return open_palm(pose);
-    case View::fingers_first: return fingers_first(pose);
-    case View::golfers_eye: return golfers_eye(pose, pose.lead());
-    case View::butt_end: return butt_end(pose);
-    case View::balance: return balance_view(pose);
-    case View::joined: return both_hands(pose, false);
-    case View::joined_front: return both_hands(pose, true);
-    case View::thumb_short: return golfers_eye(pose, pose.with_thumb(.02));
-    case View::thumb_long: return golfers_eye(pose, pose.with_thumb(.98));
+    case View::open_palm:
+        return open_palm(pose);
+    case View::fingers_first:
+        return fingers_first(pose);
+    case View::golfers_eye:
+        return golfers_eye(pose, pose.lead());
+    case View::butt_end:
+        return butt_end(pose);
+    case View::balance:
+        return balance_view(pose);
+    case View::joined:
+        return both_hands(pose, false);
+    case View::joined_front:
+        return both_hands(pose, true);
+    case View::thumb_short:
+        return golfers_eye(pose, pose.with_thumb(.02));
+    case View::thumb_long:
+        return golfers_eye(pose, pose.with_thumb(.98));
     }
     return {};
 }

@@ -13,8 +13,9 @@ TEST_CASE("Large and small hands have the mean length and breadth of men and wom
     CHECK(small.hand_breadth() == Approx(78.15).epsilon(.01));
 }
 
-// Ratios to hand length: Buchholz, Armstrong & Goldstein (1992). The flesh of our tips is part of the last
-// length, hence its wider tolerance; lengths of people differ by about a tenth (one standard deviation).
+// Ratios to hand length: Buchholz, Armstrong & Goldstein (1992). The flesh of our tips is part of
+// the last length, hence its wider tolerance; lengths of people differ by about a tenth (one
+// standard deviation).
 TEST_CASE("Finger segments keep their published ratios to hand length") {
     constexpr double published[fingers][3]{
         {.245, .143, .097}, {.266, .170, .108}, {.244, .165, .107}, {.204, .117, .093}};
@@ -46,7 +47,8 @@ TEST_CASE("Handles keep the Equipment Rules' limit and common sizes") {
     };
     for (const Build build : {Build::large, Build::small, Build::child}) {
         CHECK(across(build, 0) <= 44.45);
-        CHECK(across(build, 254) > 11); // wider than the shaft it sits on; common practice, no source
+        CHECK(across(build, 254) >
+              11); // wider than the shaft it sits on; common practice, no source
     }
     // .900 in and .850 in, 2 in below the cap; common practice, no source.
     CHECK(across(Build::large, 50.8) == Approx(22.86).margin(.01));

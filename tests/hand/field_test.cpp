@@ -11,7 +11,9 @@ TEST_CASE("The distance never grows faster than the way walked") {
     const Limbs* one[] = {&l};
     const Field field(one, {{ex, ey, ez}});
     unsigned seed = 12345;
-    const auto next = [&] { return double((seed = seed * 1664525u + 1013904223u) >> 8) / (1 << 24); };
+    const auto next = [&] {
+        return double((seed = seed * 1664525u + 1013904223u) >> 8) / (1 << 24);
+    };
     for (int i = 0; i < 4000; ++i) {
         const Vec p{next() * 220 - 40, next() * 160 - 80, next() * 160 - 80};
         const Vec step = unit_vector({next() - .5, next() - .5, next() - .5}) * .5;
@@ -39,13 +41,15 @@ TEST_CASE("The traced depth lies on the surface") {
 
 TEST_CASE("Fitted pieces stay within the tolerance of their points") {
     Polyline wave;
-    for (int i = 0; i <= 300; ++i) wave.push_back({i * .2, 8 * std::sin(i * .05)});
+    for (int i = 0; i <= 300; ++i)
+        wave.push_back({i * .2, 8 * std::sin(i * .05)});
     const Outline o = fitted(wave, .14, false);
     CHECK(o.pieces.size() < 12);
     const Polyline dense = flattened(o, 60);
     for (const Dot p : wave) {
         double best = 1e9;
-        for (const Dot q : dense) best = std::min(best, length(q - p));
+        for (const Dot q : dense)
+            best = std::min(best, length(q - p));
         CHECK(best < .14 + .06);
     }
 }

@@ -10,9 +10,9 @@ using namespace hand;
 
 namespace {
 
-constexpr View all_views[]{View::open_palm, View::fingers_first, View::golfers_eye, View::butt_end,
-                           View::balance,   View::joined,        View::joined_front, View::thumb_short,
-                           View::thumb_long};
+constexpr View all_views[]{View::open_palm,    View::fingers_first, View::golfers_eye,
+                           View::butt_end,     View::balance,       View::joined,
+                           View::joined_front, View::thumb_short,   View::thumb_long};
 
 Wish plain(double knuckles, unit::Lay lay = unit::Lay::fingers) {
     Wish w;
@@ -24,7 +24,8 @@ Wish plain(double knuckles, unit::Lay lay = unit::Lay::fingers) {
 bool finite(const Outline& o) {
     bool ok = std::isfinite(o.start.x) && std::isfinite(o.start.y);
     for (const Cubic& c : o.pieces) {
-        for (const Dot d : {c.a, c.b, c.to}) ok = ok && std::isfinite(d.x) && std::isfinite(d.y);
+        for (const Dot d : {c.a, c.b, c.to})
+            ok = ok && std::isfinite(d.x) && std::isfinite(d.y);
     }
     return ok;
 }
@@ -53,7 +54,8 @@ void check_sound(const Picture& p) {
 
 int knuckle_anchors(const Picture& p) {
     int n = 0;
-    for (const Anchor& a : p.anchors) n += a.name.rfind("knuckle", 0) == 0;
+    for (const Anchor& a : p.anchors)
+        n += a.name.rfind("knuckle", 0) == 0;
     return n;
 }
 

@@ -80,7 +80,8 @@ TEST_CASE("A gap is measured when a gap was recorded, and less of the handle is 
     open.seen.gap = true;
     CHECK(facts(*pose(closed)).gap_mm < .6);
     CHECK(facts(*pose(open)).gap_mm > 3);
-    CHECK(facts(*pose(wish(unit::Lay::fingers, 2))).held_share > facts(*pose(open)).held_share + .2);
+    CHECK(facts(*pose(wish(unit::Lay::fingers, 2))).held_share >
+          facts(*pose(open)).held_share + .2);
     double last = -1;
     for (const double lift : {0., 4., 8., 12., 16.}) {
         Hold h;

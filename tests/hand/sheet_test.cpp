@@ -32,9 +32,9 @@ Wish after() {
 }
 
 constexpr std::pair<const char*, View> views[]{
-    {"open_palm", View::open_palm},     {"fingers_first", View::fingers_first},
-    {"golfers_eye", View::golfers_eye}, {"butt_end", View::butt_end},
-    {"balance", View::balance},         {"joined", View::joined},
+    {"open_palm", View::open_palm},       {"fingers_first", View::fingers_first},
+    {"golfers_eye", View::golfers_eye},   {"butt_end", View::butt_end},
+    {"balance", View::balance},           {"joined", View::joined},
     {"joined_front", View::joined_front}, {"thumb_short", View::thumb_short},
     {"thumb_long", View::thumb_long}};
 
@@ -43,7 +43,8 @@ void write(const std::string& name, const std::string& text) {
 }
 
 double milliseconds(std::chrono::steady_clock::time_point since) {
-    return std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - since).count();
+    return std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - since)
+        .count();
 }
 
 void pair_sheet(const char* name, View view) {
@@ -67,12 +68,16 @@ void pair_sheet(const char* name, View view) {
 } // namespace
 
 TEST_CASE("Every view is written as a before and after pair", "[.sheet]") {
-    for (const auto& [name, view] : views) pair_sheet(name, view);
+    for (const auto& [name, view] : views)
+        pair_sheet(name, view);
     for (const Wish& w : {before(), after()}) {
         const Facts f = facts(*pose(w));
-        std::cout << f.knuckles << " knuckles, V " << f.v.value << ", lay " << f.lay.value << ", gap " << f.gap_mm
-                  << ", share " << f.held_share << ", rests " << f.rests << " " << f.contradiction_key << "\n";
-        for (const Contact& c : f.contacts) std::cout << "  " << c.finger << " " << c.first << " " << c.middle << " " << c.end << "\n";
+        std::cout << f.knuckles << " knuckles, V " << f.v.value << ", lay " << f.lay.value
+                  << ", gap " << f.gap_mm << ", share " << f.held_share << ", rests " << f.rests
+                  << " " << f.contradiction_key << "\n";
+        for (const Contact& c : f.contacts)
+            std::cout << "  " << c.finger << " " << c.first << " " << c.middle << " " << c.end
+                      << "\n";
     }
 }
 
@@ -80,7 +85,8 @@ TEST_CASE("The strip is written", "[.sheet]") {
     std::string groups;
     double x = 1;
     for (const double n : {0., 1., 2., 3., 4.}) {
-        groups += look::group(strip(n, Build::large, false), x, 1, {40, std::getenv("ANCHORS") != nullptr});
+        groups += look::group(strip(n, Build::large, false), x, 1,
+                              {40, std::getenv("ANCHORS") != nullptr});
         x += 41;
     }
     write("strip.svg", look::page(groups, x, 75));

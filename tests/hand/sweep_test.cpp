@@ -71,7 +71,8 @@ void check_drawing(const Picture& p) {
     }
     REQUIRE(skin);
     int large = 0;
-    for (const Outline& o : skin->loops) large += std::abs(area(flattened(o))) > 1200;
+    for (const Outline& o : skin->loops)
+        large += std::abs(area(flattened(o))) > 1200;
     CHECK(large >= 1);
 }
 
@@ -85,7 +86,8 @@ TEST_CASE("Recorded holds of every build give sound facts") {
 }
 
 TEST_CASE("Recorded holds of every build are drawn without a hole") {
-    constexpr View views[]{View::golfers_eye, View::butt_end, View::balance, View::fingers_first, View::open_palm};
+    constexpr View views[]{View::golfers_eye, View::butt_end, View::balance, View::fingers_first,
+                           View::open_palm};
     int i = 0;
     each_wish({1, 3}, [&](const Wish& w) {
         if (++i % 9 == 0) check_drawing(draw(*pose(w), views[i / 9 % 5]));
