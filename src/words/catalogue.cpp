@@ -158,9 +158,9 @@ void Catalogue::replace(const diag::Source& source, diag::Findings& findings) {
         const auto entry = entries_.find(line.key);
         if (entry == entries_.end()) {
             const auto near = diag::nearest(line.key, keys());
-            findings.error(place, "no sentence has the key " + quoted(line.key),
-                           near.empty() ? "see templates/words for the keys"
-                                        : "did you mean " + quoted(near) + "?");
+            findings.warning(place, "no sentence has the key " + quoted(line.key),
+                             near.empty() ? "see templates/words for the keys"
+                                          : "did you mean " + quoted(near) + "?");
             continue;
         }
         if (line.text.empty() && line.key.starts_with(caution_group)) {

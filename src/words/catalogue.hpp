@@ -58,9 +58,9 @@ class Catalogue {
     /// Adds the sentences of one file. A key that is there already is an error.
     void add(const diag::Source& source, diag::Findings& findings);
 
-    /// Puts other sentences in place of those that are there: a coach's own wording or a regional
-    /// spelling. Unknown keys, holes the first sentence did not have, and a caution
-    /// made empty are errors, and leave the sentence as it was.
+    /// Puts other sentences in place of those that are there: a translation, a regional spelling or
+    /// a coach's own wording. Holes the first sentence did not have and a caution made empty are
+    /// errors, an unknown key is a warning; all leave the sentence as it was.
     void replace(const diag::Source& source, diag::Findings& findings);
 
     /// The sentence. An unknown key or an unfilled hole is a fault of the program:
