@@ -16,8 +16,7 @@ int run(const std::vector<std::string>& records, const Common& common) {
     for (const auto& record : records) {
         const auto read = workshop.read(record);
         if (!read->readable) {
-            std::cerr << "lessonleaf: '" << record << "' cannot be read\n  hint: give the path of a lesson record, such as lesson.yaml\n";
-            worst = std::max<int>(worst, no_file);
+            worst = std::max<int>(worst, cannot_read(record));
             continue;
         }
         if (read->findings.clean()) { // layout faults are found as well, nothing is written

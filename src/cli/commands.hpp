@@ -20,11 +20,20 @@ struct Command {
 
 Run set_up_lesson(CLI::App& app, const Common& common);
 Run set_up_check(CLI::App& app, const Common& common);
+Run set_up_figure(CLI::App& app, const Common& common);
+Run set_up_begin(CLI::App& app, const Common& common);
 
 inline constexpr std::array commands{
     Command{"lesson", "Print the lesson summary of each record as a PDF", set_up_lesson},
-    Command{"check", "Read records and their shot tables, tell every fault, draw nothing", set_up_check},
+    Command{"check", "Read records and their shot tables, tell every fault, draw nothing",
+            set_up_check},
+    Command{"figure", "Write one figure of a sheet as SVG, PNG or PDF", set_up_figure},
+    Command{"begin", "Start a lesson: a record ready to fill in, and an empty shot table",
+            set_up_begin},
 };
+
+/// Says that a record cannot be read; the exit code.
+int cannot_read(const std::string& record);
 
 /// Prints what was found in one record to standard error; true when there is no error (with
 /// `strict`, no warning either).

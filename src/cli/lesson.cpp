@@ -21,7 +21,8 @@ struct Wishes {
 std::string file_name(const record::Lesson& lesson) {
     std::string name = lesson.student.code.empty() ? lesson.student.name : lesson.student.code;
     for (char& c : name) {
-        const bool plain = (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+        const bool plain =
+            (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
         if (!plain) c = '-';
     }
     name += "-" + words::date_iso(lesson.date.value);
@@ -31,17 +32,16 @@ std::string file_name(const record::Lesson& lesson) {
 
 bool is_folder(const Wishes& wishes) {
     std::error_code gone;
-    return wishes.records.size() > 1 || wishes.target.ends_with('/') || fs::is_directory(wishes.target, gone);
+    return wishes.records.size() > 1 || wishes.target.ends_with('/') ||
+           fs::is_directory(wishes.target, gone);
 }
 
 /// Reads, draws and writes one record; its exit code.
 int print_one(const Workshop& workshop, const Wishes& wishes, const std::string& record,
-              const text::Typesetter& type, bool strict, std::map<std::string, std::string>& written) {
+              const text::Typesetter& type, bool strict,
+              std::map<std::string, std::string>& written) {
     const auto read = workshop.read(record);
-    if (!read->readable) {
-        std::cerr << "lessonleaf: '" << record << "' cannot be read\n  hint: give the path of a lesson record, such as lesson.yaml\n";
-        return no_file;
-    }
+    if (!read->readable) return cannot_read(record);
     if (!read->findings.clean()) {
         tell(read->findings, strict);
         return findings;
@@ -53,11 +53,14 @@ int print_one(const Workshop& workshop, const Wishes& wishes, const std::string&
     }
     const auto book = sheet.book(*read);
     if (!tell(read->findings, strict)) return findings;
-    const std::string target =
-        is_folder(wishes) ? (fs::path(wishes.target) / file_name(read->lesson)).string() : wishes.target;
+    const std::string target = is_folder(wishes)
+                                   ? (fs::path(wishes.target) / file_name(read->lesson)).string()
+                                   : wishes.target;
     if (const auto [other, fresh] = written.emplace(target, record); !fresh && target != "-") {
-        std::cerr << "lessonleaf: '" << record << "' and '" << other->second << "' would both be written to '" << target
-                  << "'\n  hint: give the students different codes, or write to different folders\n";
+        std::cerr
+            << "lessonleaf: '" << record << "' and '" << other->second
+            << "' would both be written to '" << target
+            << "'\n  hint: give the students different codes, or write to different folders\n";
         return findings;
     }
     std::vector<std::string> inputs;
@@ -74,14 +77,17 @@ int run(const Wishes& wishes, const Common& common) {
     if (is_folder(wishes)) {
         std::error_code failed;
         fs::create_directories(wishes.target, failed);
-        if (failed) throw output::CannotWrite("the folder '" + wishes.target + "' cannot be made: " + failed.message());
+        if (failed)
+            throw output::CannotWrite("the folder '" + wishes.target +
+                                      "' cannot be made: " + failed.message());
     }
     const text::PangoTypesetter type;
     std::map<std::string, std::string> written;
     int worst = all_written;
     for (const auto& record : wishes.records) {
         try {
-            worst = std::max(worst, print_one(workshop, wishes, record, type, common.strict, written));
+            worst =
+                std::max(worst, print_one(workshop, wishes, record, type, common.strict, written));
         } catch (const output::CannotWrite& failed) {
             std::cerr << "lessonleaf: " << failed.what() << "\n";
             worst = std::max<int>(worst, no_file);
@@ -95,7 +101,9 @@ int run(const Wishes& wishes, const Common& common) {
 Run set_up_lesson(CLI::App& app, const Common& common) {
     auto wishes = std::make_shared<Wishes>();
     app.add_option("RECORD", wishes->records, "Lesson records (YAML)")->required();
-    app.add_option("-o,--output", wishes->target, "PDF file, or a folder for many; '-' is standard output")->required();
+    app.add_option("-o,--output", wishes->target,
+                   "PDF file, or a folder for many; '-' is standard output")
+        ->required();
     return [wishes, &common] { return run(*wishes, common); };
 }
 

@@ -7,8 +7,8 @@
 #include <cstdio>
 #include <exception>
 #include <iostream>
-#include <map>
 #include <malloc.h>
+#include <map>
 #include <unistd.h>
 
 namespace {
@@ -54,7 +54,8 @@ int wrong_use(const CLI::App& app, const CLI::ParseError& error, int argc, char*
     }
     const auto near = diag::nearest(word, known);
     std::cerr << "  hint: "
-              << (near.empty() ? "lessonleaf --help lists the commands" : "did you mean '" + std::string(near) + "'?")
+              << (near.empty() ? "lessonleaf --help lists the commands"
+                               : "did you mean '" + std::string(near) + "'?")
               << "\n";
     return cli::wrong_use;
 }
@@ -63,12 +64,18 @@ int wrong_use(const CLI::App& app, const CLI::ParseError& error, int argc, char*
 
 namespace cli {
 
+int cannot_read(const std::string& record) {
+    std::cerr
+        << "lessonleaf: '" << record
+        << "' cannot be read\n  hint: give the path of a lesson record, such as lesson.yaml\n";
+    return no_file;
+}
+
 bool tell(const diag::Findings& findings, bool strict) {
     std::cerr << diag::print_all(findings, isatty(STDERR_FILENO) != 0);
     if (!strict) return findings.clean();
-    return std::ranges::none_of(findings.list(), [](const diag::Finding& f) {
-        return f.severity != diag::Severity::note;
-    });
+    return std::ranges::none_of(
+        findings.list(), [](const diag::Finding& f) { return f.severity != diag::Severity::note; });
 }
 
 } // namespace cli
@@ -78,14 +85,16 @@ int main(int argc, char** argv) {
     mallopt(M_TRIM_THRESHOLD, 256 << 20);
     mallopt(M_MMAP_THRESHOLD, 64 << 20);
 
-    CLI::App app{"Turns a golf lesson's record and shot table into a sheet the student takes home.", "lessonleaf"};
+    CLI::App app{"Turns a golf lesson's record and shot table into a sheet the student takes home.",
+                 "lessonleaf"};
     app.require_subcommand(1);
     app.set_version_flag("--version", "lessonleaf " LESSONLEAF_VERSION);
     cli::Common common;
     std::map<std::string, cli::Run> runs;
     for (const auto& command : cli::commands) {
         CLI::App* sub = app.add_subcommand(command.name, command.what);
-        sub->add_option("--templates", common.templates, "Folder whose files replace the built-in templates, one by one");
+        sub->add_option("--templates", common.templates,
+                        "Folder whose files replace the built-in templates, one by one");
         sub->add_flag("--strict", common.strict, "Warnings and layout faults count as errors");
         runs[command.name] = command.set_up(*sub, common);
     }

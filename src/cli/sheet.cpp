@@ -20,8 +20,9 @@ theme::Theme theme_of(const record::Lesson& lesson) {
 const words::Catalogue& wording_of(const Workshop& workshop, Read& read) {
     const auto& language = read.lesson.language;
     if (!workshop.speaks(language))
-        read.findings.warning({}, "no wording for the language '" + language + "'; the sheet speaks British English",
-                              "add templates/words/" + language + "/ or choose another language");
+        read.findings.warning(
+            {}, "no wording for the language '" + language + "'; the sheet speaks British English",
+            "add templates/words/" + language + "/ or choose another language");
     return workshop.wording(language);
 }
 
@@ -31,13 +32,15 @@ Sheet::Sheet(const Workshop& workshop, Read& read, const text::Typesetter& type)
     : speaker_(wording_of(workshop, read), voice_of(read.lesson))
     , theme_(theme_of(read.lesson))
     , easel_{type, theme_, speaker_}
-    , story_(report::tell({read.lesson, read.table ? &*read.table : nullptr, read.library}, read.findings)) {}
+    , story_(report::tell({read.lesson, read.table ? &*read.table : nullptr, read.library},
+                          read.findings)) {}
 
 page::Book Sheet::book(Read& read) const {
     page::Flowed flowed = report::lesson_report(easel_, story_);
     for (const auto& fault : flowed.faults)
-        read.findings.warning({}, "page " + std::to_string(fault.page) + ": " + fault.block + " " + fault.what,
-                              "shorten the text there, or report this layout fault");
+        read.findings.warning(
+            {}, "page " + std::to_string(fault.page) + ": " + fault.block + " " + fault.what,
+            "shorten the text there, or report this layout fault");
     return std::move(flowed.book);
 }
 

@@ -83,9 +83,10 @@ void read_shots(Read& read, const fs::path& record) {
     const fs::path path = record.parent_path() / how.file.value;
     auto text = text_of(path);
     if (!text) {
-        read.findings.error(how.file.span, "the shot table '" + how.file.value + "' cannot be read",
-                            "put the file beside the record, or correct its name; leave 'shots' out "
-                            "for a lesson without shots");
+        read.findings.error(
+            how.file.span, "the shot table '" + how.file.value + "' cannot be read",
+            "put the file beside the record, or correct its name; leave 'shots' out "
+            "for a lesson without shots");
         return;
     }
     const auto& source = read.sources.emplace_back(path.string(), std::move(*text));
@@ -114,8 +115,10 @@ std::unique_ptr<Read> Workshop::read(const fs::path& record) const {
     read->library = library_;
     if (const auto own = own_drills(record))
         if (auto drills_text = text_of(*own)) {
-            const auto& own_source = read->sources.emplace_back(own->string(), std::move(*drills_text));
-            read->library = drills::merged(library_, drills::read_drills(own_source, read->findings));
+            const auto& own_source =
+                read->sources.emplace_back(own->string(), std::move(*drills_text));
+            read->library =
+                drills::merged(library_, drills::read_drills(own_source, read->findings));
         }
     return read;
 }

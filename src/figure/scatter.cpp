@@ -106,9 +106,9 @@ void draw_fields(ink::Drawing& d, const Square& s) {
         const char* key;
         text::Align align;
     };
-    const std::array<Field, 4> fields{{{0.96 * r, -0.30 * r, "right-right", text::Align::right},
+    const std::array<Field, 4> fields{{{0.96 * r, -0.62 * r, "right-right", text::Align::right},
                                        {0.50 * r, 0.90 * r, "right-left", text::Align::centre},
-                                       {-0.96 * r, 0.30 * r, "left-left", text::Align::left},
+                                       {-0.96 * r, 0.62 * r, "left-left", text::Align::left},
                                        {-0.50 * r, -0.84 * r, "left-right", text::Align::centre}}};
     for (const Field& f : fields) {
         const ink::Point at = s.at(f.face, f.path);
@@ -197,11 +197,16 @@ void draw_middles(ink::Drawing& d, const Square& s) {
         const ink::Point at = s.at(rows[i]->face, rows[i]->path);
         d.add(ink::Fill{ink::Path::circle(at, 7), ink::white});
         put(d, rows[i]->symbol, at, 5.2, t.text);
-        const bool to_left = at.x > s.box.centre().x;
-        ink::Words w =
-            label(s.easel, style, rows[i]->name,
-                  {to_left ? at.x - 9 : at.x + 9, at.y + middle(style) + (i % 2 ? 9 : -9)},
-                  to_left ? text::Align::right : text::Align::left);
+        // the name stands above its middle shot, clear of the cluster, with a short leader
+        const double up = at.y - 30 < s.box.y ? -30 : 30;
+        const ink::Point foot{at.x, at.y - up + (up > 0 ? 2 : -8)};
+        d.add(ink::Stroke{ink::Path::segment({at.x, at.y - (up > 0 ? 6 : -6)}, foot),
+                          0.6,
+                          t.text,
+                          {},
+                          ink::Cap::butt});
+        ink::Words w = label(s.easel, style, rows[i]->name, {at.x, at.y - up}, text::Align::centre);
+        w.at.x = std::clamp(w.at.x, s.box.x + 2, s.box.right() - w.width - 2);
         d.add(ink::Fill{ink::Path::round_rect(w.box().inset(-1), 2), ink::white});
         d.add(std::move(w));
     }

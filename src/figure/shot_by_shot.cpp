@@ -131,7 +131,7 @@ ink::Drawing shot_by_shot(const Easel& easel, const DotInput& input, double widt
     for (const DotRow& row : input.rows)
         shots += row.dots.size();
     Frame f{easel, input, {}};
-    f.gap = tick.leading + 8;
+    f.gap = tick.leading + 11;
     f.left = names_width(easel, input);
     f.top = input.wanted ? tick.leading : 2;
     const double fixed =

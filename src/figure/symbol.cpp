@@ -14,7 +14,7 @@ ink::Path diamond(ink::Point c, double r) {
 } // namespace
 
 void put(ink::Drawing& drawing, Symbol symbol, ink::Point at, double radius, ink::Colour colour) {
-    const double line = std::max(0.8, radius * 0.34);
+    const double line = std::max(0.8, radius * 0.3);
     switch (symbol) {
     case Symbol::before:
         drawing.add(ink::Fill{ink::Path::circle(at, radius - line / 2), ink::white});

@@ -27,6 +27,9 @@ struct Block {
     double height() const;
 };
 
+/// Height of blocks under each other at the top of a page.
+double total_height(const std::vector<Block>& blocks);
+
 /// Pages that answer one question.
 struct Section {
     std::string name;        ///< a link target, "drill-1"

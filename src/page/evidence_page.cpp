@@ -24,7 +24,7 @@ std::string joined(const std::vector<std::string>& sentences) {
 }
 
 void add_aim(std::vector<Block>& blocks, const figure::Easel& easel, const Story& story,
-             const Evidence& aim) {
+             const Evidence& aim, double figure_height) {
     const VerdictWords said = verdict_words(story, aim, easel.words);
     auto setting = easel.theme.setting(theme::Text::lead);
     setting.style.weight = 900;
@@ -39,7 +39,7 @@ void add_aim(std::vector<Block>& blocks, const figure::Easel& easel, const Story
     const auto input = dots_of(easel, story, aim);
     blocks.push_back(
         figure_block("every shot of the aim",
-                     figure::shot_by_shot(easel, input, column_width(easel), 84 * figure::mm), 10));
+                     figure::shot_by_shot(easel, input, column_width(easel), figure_height), 10));
 }
 
 /// "2 of 12 shots set aside in “Before”: struck off the heel."
@@ -93,9 +93,10 @@ std::string rule_text(const figure::Easel& easel, const Evidence& aim, const rec
     return joined(out);
 }
 
-void add_shots(std::vector<Block>& blocks, const figure::Easel& easel, const Story& story) {
+void add_shots(std::vector<Block>& blocks, const figure::Easel& easel, const Story& story,
+               double figure_height) {
     const Evidence* aim = aim_of(story);
-    if (aim) add_aim(blocks, easel, story, *aim);
+    if (aim) add_aim(blocks, easel, story, *aim, figure_height);
     blocks.push_back(evidence_table(easel, story));
     blocks.push_back(
         text_block(easel, theme::Text::small, notes(easel, story), 8, column_width(easel)));
@@ -140,11 +141,16 @@ Section evidence_page(const figure::Easel& easel, const Story& story) {
     Section section{.name = "evidence",
                     .title =
                         easel.words.say(shots ? "page.evidence.question" : "page.checks.question")};
-    section.blocks.push_back(page_title(easel, section.title));
-    if (shots)
-        add_shots(section.blocks, easel, story);
-    else
-        add_checks(section.blocks, easel, story);
+    const double room = easel.theme.live(true).height;
+    for (double height = 92; height > 50;
+         height -= 4) { // millimetres: the tallest with which all fits
+        section.blocks = {page_title(easel, section.title)};
+        if (shots)
+            add_shots(section.blocks, easel, story, height * figure::mm);
+        else
+            add_checks(section.blocks, easel, story);
+        if (total_height(section.blocks) <= room) break;
+    }
     return section;
 }
 

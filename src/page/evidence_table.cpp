@@ -21,11 +21,11 @@ Columns columns_of(const figure::Easel& easel) {
     const double all = column_width(easel);
     Columns c;
     c.all = all;
-    c.strip = all * 0.155;
-    c.strip_width = all * 0.355;
+    c.strip = all * 0.14;
+    c.strip_width = all * 0.34;
     c.before = c.strip + c.strip_width + 8;
-    c.after = c.before + all * 0.145;
-    c.change = c.after + all * 0.145;
+    c.after = c.before + all * 0.15;
+    c.change = c.after + all * 0.15;
     return c;
 }
 
@@ -39,23 +39,45 @@ ink::Drawing cell(const figure::Easel& easel, const std::vector<std::string>& li
 }
 
 /// A typical value, its direction on a second line.
-std::string value_text(const figure::Easel& easel, const Evidence& e,
-                       const measure::Sample& sample) {
-    if (sample.count == 0) return easel.words.say("evidence.not-measured");
-    return words::side_short(e.measure, sample.median, easel.words);
+std::vector<std::string> value_text(const figure::Easel& easel, const Evidence& e,
+                                    const measure::Sample& sample) {
+    if (sample.count == 0) return {easel.words.say("evidence.not-measured")};
+    const std::string text = words::side_short(e.measure, sample.median, easel.words);
+    const std::size_t first = text.find(' ');
+    const std::size_t second = first == std::string::npos ? first : text.find(' ', first + 1);
+    if (second == std::string::npos) return {text};
+    return {text.substr(0, second), text.substr(second + 1)};
+}
+
+/// The 95 % range of a change; its direction is written again only where it has two.
+std::string range_text(const figure::Easel& easel, unit::Measure measure,
+                       const measure::Interval& range) {
+    const double a = std::abs(range.lower), b = std::abs(range.upper);
+    const bool one_way = range.lower * range.upper > 0;
+    const std::string text =
+        one_way
+            ? words::range(measure, std::min(a, b), std::max(a, b), easel.words)
+            : easel.words.say("evidence.row.range",
+                              {{"lower", words::difference(measure, range.lower, easel.words)},
+                               {"upper", words::difference(measure, range.upper, easel.words)}});
+    return easel.words.say("evidence.row.of-95", {{"range", text}});
+}
+
+/// At most eight rows: the house's order of what a coach talks about.
+bool is_listed(const Story& story, const Evidence& e) {
+    using enum unit::Measure;
+    if (e.is_aim) return true;
+    for (const auto m : {face, path, face_path, loft, club_speed, start, carry})
+        if (e.measure == m) return true;
+    return story.evidence.size() <= 8;
 }
 
 std::vector<std::string> change_text(const figure::Easel& easel, const Evidence& e) {
     const auto& c = e.change;
     if (c.before.count == 0 || c.after.count == 0) return {};
     std::vector<std::string> out{words::difference(e.measure, c.shift.value, easel.words)};
-    if (c.shift.at95)
-        out.push_back(easel.words.say(
-            "evidence.row.range",
-            {{"lower", words::difference(e.measure, c.shift.at95->lower, easel.words)},
-             {"upper", words::difference(e.measure, c.shift.at95->upper, easel.words)}}));
-    else
-        out.push_back(easel.words.say("evidence.no-range"));
+    out.push_back(c.shift.at95 ? range_text(easel, e.measure, *c.shift.at95)
+                               : easel.words.say("evidence.no-range"));
     return out;
 }
 
@@ -67,11 +89,14 @@ ink::Drawing row(const figure::Easel& easel, const Story& story, const Evidence&
     const std::string unit(unit::symbol(unit::row(e.measure).kind, easel.words.voice().units));
     std::vector<std::string> name{easel.words.say("measure." + key_of(e.measure)),
                                   unit == "°" ? "" : unit};
-    if (e.estimated) name.back() = easel.words.say("evidence.estimated-word");
+    if (e.estimated)
+        name.back() =
+            easel.words.say(e.measure == unit::Measure::face_path ? "evidence.face-minus-path"
+                                                                  : "evidence.estimated-word");
     const std::vector<std::pair<ink::Drawing, double>> cells{
         {cell(easel, name, c.strip - 6), c.name},
-        {cell(easel, {value_text(easel, e, e.change.before)}, c.after - c.before - 6), c.before},
-        {cell(easel, {value_text(easel, e, e.change.after)}, c.change - c.after - 6), c.after},
+        {cell(easel, value_text(easel, e, e.change.before), c.after - c.before - 6), c.before},
+        {cell(easel, value_text(easel, e, e.change.after), c.change - c.after - 6), c.after},
         {cell(easel, change_text(easel, e), c.all - c.change), c.change}};
     ink::Drawing out;
     out.size = {c.all, picture.size.height};
@@ -125,14 +150,13 @@ Block evidence_table(const figure::Easel& easel, const Story& story) {
     double reach = 0; // sided angles share one scale
     for (const Evidence& e : story.evidence) {
         const auto& measure = unit::row(e.measure);
-        if (!measure.sided || measure.kind != unit::Kind::angle) continue;
+        if (!measure.sided || measure.kind != unit::Kind::angle || !is_listed(story, e)) continue;
         for (const auto* side : {&e.before, &e.after, &e.cold})
             for (const auto& shot : *side)
                 if (const auto v = shot[e.measure]) reach = std::max(reach, std::abs(*v));
     }
     for (const Evidence& e : story.evidence)
-        if (!(e.is_aim && story.evidence.size() > 1))
-            block.pieces.push_back({row(easel, story, e, c, reach)});
+        if (is_listed(story, e)) block.pieces.push_back({row(easel, story, e, c, reach)});
     return block;
 }
 

@@ -137,6 +137,13 @@ double Block::height() const {
     return sum;
 }
 
+double total_height(const std::vector<Block>& blocks) {
+    double sum = 0;
+    for (const Block& b : blocks)
+        sum += b.height() + (sum > 0 ? b.space_before : 0);
+    return sum;
+}
+
 Flowed flow(const std::vector<Section>& sections, const theme::Theme& theme,
             const Furniture& furniture) {
     Flowed out;

@@ -171,21 +171,34 @@ Block checklist(const figure::Easel& easel, const Story& story) {
     return block;
 }
 
-Section hold_page(const figure::Easel& easel, const Story& story) {
-    Section section{.name = "hold", .title = easel.words.say("page.hold.question")};
-    section.blocks.push_back(page_title(easel, section.title));
-    const double hand_width = columns(easel, 2) * (story.views.size() > 3 ? 0.86 : 1.0);
+namespace {
+
+std::vector<Block> hold_blocks(const figure::Easel& easel, const Story& story, double hand_width) {
+    std::vector<Block> blocks;
+    blocks.push_back(page_title(easel, easel.words.say("page.hold.question")));
     for (const GripView& view : story.views)
-        section.blocks.push_back(view_row(easel, story, view, hand_width));
+        blocks.push_back(view_row(easel, story, view, hand_width));
     if (!story.lesson.targets.empty()) {
-        section.blocks.push_back(heading(easel, easel.words.say("coach.targets"), 10));
+        blocks.push_back(heading(easel, easel.words.say("coach.targets"), 8));
         for (const auto& target : story.lesson.targets)
-            section.blocks.push_back(text_block(easel, theme::Text::coach, target, 1));
+            blocks.push_back(text_block(easel, theme::Text::coach, target, 1));
     }
-    section.blocks.push_back(checklist(easel, story));
-    section.blocks.push_back(text_block(
+    blocks.push_back(checklist(easel, story));
+    blocks.push_back(text_block(
         easel, theme::Text::small,
         easel.words.say("grip.caption.lead") + " " + easel.words.say("grip.caption.drawn"), 4));
+    return blocks;
+}
+
+} // namespace
+
+Section hold_page(const figure::Easel& easel, const Story& story) {
+    Section section{.name = "hold", .title = easel.words.say("page.hold.question")};
+    const double room = easel.theme.live(false).height;
+    for (double k = 1.05; k > 0.5; k -= 0.05) { // the largest hands with which the page holds all
+        section.blocks = hold_blocks(easel, story, columns(easel, 2) * k);
+        if (total_height(section.blocks) <= room) break;
+    }
     return section;
 }
 

@@ -149,11 +149,11 @@ Section next_page(const Easel& easel, const Story& story) {
     Section section;
     section.name = "next";
     section.title = easel.words.say("page.history.question");
-    section.blocks = page_of_notes(easel, section.title, {},
-                                   {lessons_so_far(easel, story.lesson),
-                                    what_came_back(easel, story.lesson), cold_tests(easel, story)},
-                                   {for_the_next_coach(easel, story), words_used(easel, story)},
-                                   easel.words.say("notes.blank"));
+    section.blocks =
+        page_of_notes(easel, section.title, {},
+                      {lessons_so_far(easel, story.lesson), what_came_back(easel, story.lesson),
+                       cold_tests(easel, story), for_the_next_coach(easel, story)},
+                      {words_used(easel, story)}, easel.words.say("notes.blank"));
     return section;
 }
 

@@ -45,12 +45,12 @@ Block answers(const figure::Easel& easel, const Story& story, std::size_t drill_
 }
 
 /// The chosen pair of hands and, beside it, what differs.
-std::optional<Block> hands(const figure::Easel& easel, const Story& story) {
+std::optional<Block> hands(const figure::Easel& easel, const Story& story, double hand_width) {
     if (story.views.empty()) return std::nullopt;
     const GripView* view = &story.views.front();
     for (const GripView& v : story.views)
         if (v.view == hand::View::golfers_eye && v.before && v.after) view = &v;
-    const double hand_width = columns(easel, 2), gutter = easel.theme.gutter * figure::mm;
+    const double gutter = easel.theme.gutter * figure::mm;
     std::vector<Cell> cells;
     double x = 0;
     const auto hand_of = story.lesson.student.hand.value;
@@ -156,25 +156,35 @@ std::string aim_line(const figure::Easel& easel, const record::Lesson& lesson) {
                                                         lesson.aim->most, easel.words)}});
 }
 
+std::vector<Block> one_thing_blocks(const figure::Easel& easel, const Story& story,
+                                    std::size_t drill_page, double hand_width) {
+    const auto& lesson = story.lesson;
+    std::vector<Block> blocks{page_title(easel, easel.words.say("page.one-thing.question"))};
+    if (!lesson.student.says.empty())
+        blocks.push_back(
+            text_block(easel, theme::Text::body,
+                       easel.words.say("one.goal") + ": " +
+                           easel.words.say("one.goal-says", {{"words", lesson.student.says}}),
+                       0));
+    if (lesson.aim)
+        blocks.push_back(text_block(easel, theme::Text::body, aim_line(easel, lesson), 0));
+    blocks.push_back(answers(easel, story, drill_page));
+    blocks.back().space_before = 12;
+    if (auto block = hands(easel, story, hand_width)) blocks.push_back(std::move(*block));
+    if (auto block = verdict(easel, story)) blocks.push_back(std::move(*block));
+    blocks.push_back(sign_off(easel, story));
+    return blocks;
+}
+
 } // namespace
 
 Section one_thing(const figure::Easel& easel, const Story& story, std::size_t drill_page) {
     Section section{.name = "one-thing", .title = easel.words.say("page.one-thing.question")};
-    section.blocks.push_back(page_title(easel, section.title));
-    if (!story.lesson.student.says.empty())
-        section.blocks.push_back(
-            text_block(easel, theme::Text::body,
-                       easel.words.say("one.goal") + ": " +
-                           easel.words.say("one.goal-says", {{"words", story.lesson.student.says}}),
-                       0));
-    if (story.lesson.aim)
-        section.blocks.push_back(
-            text_block(easel, theme::Text::body, aim_line(easel, story.lesson), 0));
-    section.blocks.push_back(answers(easel, story, drill_page));
-    section.blocks.back().space_before = 12;
-    if (auto block = hands(easel, story)) section.blocks.push_back(std::move(*block));
-    if (auto block = verdict(easel, story)) section.blocks.push_back(std::move(*block));
-    section.blocks.push_back(sign_off(easel, story));
+    const double room = easel.theme.live(true).height;
+    for (double k = 1.0; k > 0.4; k -= 0.05) { // the largest hands with which the page holds all
+        section.blocks = one_thing_blocks(easel, story, drill_page, columns(easel, 2) * k);
+        if (total_height(section.blocks) <= room) break;
+    }
     return section;
 }
 

@@ -36,13 +36,15 @@ std::vector<page::Section> sections(const figure::Easel& easel, const page::Stor
 std::size_t page_of(const page::Book& book, std::string_view name) {
     for (std::size_t i = 0; i < book.sheets.size(); ++i)
         for (const auto& mark : book.sheets[i].marks)
-            if (const auto* place = std::get_if<ink::Place>(&mark); place && place->name == name) return i + 1;
+            if (const auto* place = std::get_if<ink::Place>(&mark); place && place->name == name)
+                return i + 1;
     return 0;
 }
 
 void name_document(page::Book& book, const figure::Easel& easel, const record::Lesson& lesson) {
-    book.title = easel.words.say("head.document-of",
-                                 {{"document", easel.words.say("head.document.lesson")}, {"name", lesson.printed_name()}});
+    book.title =
+        easel.words.say("head.document-of", {{"document", easel.words.say("head.document.lesson")},
+                                             {"name", lesson.printed_name()}});
     book.author = lesson.coach.name;
     book.language = lesson.language;
     book.created = words::date_iso(lesson.date.value);

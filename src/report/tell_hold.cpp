@@ -24,7 +24,9 @@ constexpr std::array<Named, 8> names{{{"open palm", View::open_palm},
 /// At most three views that show something that was looked at.
 std::vector<View> fitting(const unit::Grip& a, const unit::Grip& b) {
     std::vector<View> out;
-    const auto seen = [&](auto member) { return (a.*member).has_value() || (b.*member).has_value(); };
+    const auto seen = [&](auto member) {
+        return (a.*member).has_value() || (b.*member).has_value();
+    };
     if (seen(&unit::Grip::lay) || seen(&unit::Grip::square)) out.push_back(View::open_palm);
     out.push_back(View::golfers_eye);
     if (seen(&unit::Grip::gap) || seen(&unit::Grip::heel_pad)) out.push_back(View::butt_end);
@@ -43,7 +45,8 @@ std::vector<View> chosen(const record::Lesson& lesson) {
 
 hand::Wish wish_of(const record::Lesson& lesson, const unit::Grip& seen) {
     hand::Wish wish{.seen = seen, .target = lesson.target};
-    wish.build = lesson.student.age == record::Age::junior ? hand::Build::child : hand::Build::large;
+    wish.build =
+        lesson.student.age == record::Age::junior ? hand::Build::child : hand::Build::large;
     wish.glove = lesson.glove;
     wish.join = seen.join.value_or(lesson.target.join.value_or(unit::Join::overlap));
     return wish;
@@ -52,7 +55,8 @@ hand::Wish wish_of(const record::Lesson& lesson, const unit::Grip& seen) {
 /// The middle face angle of a block, for the leading edge in the golfer's-eye view.
 double face_of(const page::Story& story, bool after) {
     for (const auto& e : story.evidence)
-        if (e.measure == unit::Measure::face) return after ? e.change.after.median : e.change.before.median;
+        if (e.measure == unit::Measure::face)
+            return after ? e.change.after.median : e.change.before.median;
     return 0;
 }
 
