@@ -7,8 +7,8 @@
 namespace hand {
 namespace {
 
-constexpr int block = 4;                        ///< pixels between the rays of the first pass
-constexpr int tile = 6 * block;                 ///< pixels over which the solids are culled once
+constexpr int block = 3;                        ///< pixels between the rays of the first pass
+constexpr int tile = 8 * block;                 ///< pixels over which the solids are culled once
 constexpr float touch = 0.03f, careful = 0.92f; ///< the distance is not exact: stay short of it
 constexpr float grazing = 0.3f;                 ///< a ray that ran out of steps this close has hit
 
