@@ -7,6 +7,7 @@
 #include "hand/hand.hpp"
 #include "measure/change.hpp"
 #include "measure/retention.hpp"
+#include "page/ball_story.hpp"
 #include "record/lesson.hpp"
 #include "shots/table.hpp"
 
@@ -49,6 +50,7 @@ struct Story {
     std::vector<GripView> views;         ///< those the coach chose, in that order
     std::optional<hand::Facts> before, after; ///< of the posed hands
     std::vector<ChosenDrill> drills;          ///< at most two
+    std::optional<BallStory> ball;            ///< none for a lesson without shots
 };
 
 } // namespace page

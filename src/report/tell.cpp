@@ -1,5 +1,6 @@
 #include "report/tell.hpp"
 
+#include "report/tell_ball.hpp"
 #include "report/tell_hold.hpp"
 
 #include <algorithm>
@@ -15,7 +16,8 @@ using shots::Block;
 bool same_club(const shots::Table& table) {
     std::string club;
     for (const auto& shot : table.shots) {
-        if (shot.club.empty() || (shot.block != Block::before && shot.block != Block::after)) continue;
+        if (shot.club.empty() || (shot.block != Block::before && shot.block != Block::after))
+            continue;
         if (club.empty()) club = shot.club;
         if (club != shot.club) return false;
     }
@@ -50,7 +52,8 @@ Counted counted(const std::vector<shots::Shot>& shots, unit::Measure measure) {
 /// never gets a verdict: too few shots make it reliable.
 std::optional<measure::Wanted> wanted_of(const Inputs& in, unit::Measure measure) {
     const auto& aim = in.lesson.aim;
-    if (!aim || aim->measure.value != measure || measure == unit::Measure::offline) return std::nullopt;
+    if (!aim || aim->measure.value != measure || measure == unit::Measure::offline)
+        return std::nullopt;
     measure::Wanted wanted{aim->least, aim->most, aim->worth_having, aim->named_before};
     wanted.comparable = in.lesson.conditions.same_set_up && same_club(*in.table);
     wanted.step = std::max(in.table->step[static_cast<std::size_t>(measure)], 1e-6);
@@ -67,7 +70,8 @@ std::optional<Evidence> evidence_of(const Inputs& in, unit::Measure measure) {
     e.estimated = !in.table->measured[static_cast<std::size_t>(measure)];
     const Counted before = counted(e.before, measure), after = counted(e.after, measure),
                   cold = counted(e.cold, measure);
-    e.change = measure::compare(before.values, after.values, wanted_of(in, measure), before.aside, after.aside);
+    e.change = measure::compare(before.values, after.values, wanted_of(in, measure), before.aside,
+                                after.aside);
     if (!e.cold.empty()) e.cold_sample = measure::describe(cold.values, cold.aside);
     return e;
 }
@@ -82,9 +86,11 @@ void choose_drills(page::Story& story, const Inputs& in, diag::Findings& finding
             continue;
         }
         const auto near = diag::nearest(wish.id.value, known);
-        findings.error(wish.id.span, "no drill is called '" + wish.id.value + "'",
-                       near.empty() ? "name a drill of the library, such as H1, or write your own in drills.yaml"
-                                    : "did you mean '" + std::string(near) + "'?");
+        findings.error(
+            wish.id.span, "no drill is called '" + wish.id.value + "'",
+            near.empty()
+                ? "name a drill of the library, such as H1, or write your own in drills.yaml"
+                : "did you mean '" + std::string(near) + "'?");
     }
 }
 
@@ -97,7 +103,10 @@ page::Story tell(const Inputs& in, diag::Findings& findings) {
             if (auto e = evidence_of(in, row.measure)) story.evidence.push_back(std::move(*e));
         std::ranges::stable_partition(story.evidence, &Evidence::is_aim);
     }
+    // A cold block of this record may belong to an earlier lesson's change, and the table does not
+    // say which: what was kept is told only where several lessons stand together.
     tell_hold(story);
+    tell_ball(story, in.clubs, in.speaker);
     choose_drills(story, in, findings);
     return story;
 }

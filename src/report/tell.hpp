@@ -2,9 +2,11 @@
 #pragma once
 
 #include "diag/finding.hpp"
+#include "drills/clubs.hpp"
 #include "page/story.hpp"
 
 #include <memory>
+#include <span>
 #include <vector>
 
 namespace report {
@@ -14,6 +16,8 @@ struct Inputs {
     const record::Lesson& lesson;
     const shots::Table* table = nullptr;
     const std::vector<drills::Drill>& library;
+    std::span<const drills::TypicalClub> clubs = {}; ///< the typical bag
+    const words::Speaker* speaker = nullptr;         ///< knows a club by its printed name
 };
 
 /// Measures, poses, chooses. A drill that the library does not have is a finding.
