@@ -56,7 +56,7 @@ std::vector<double> swarm(const std::vector<Dot>& dots, const Scale& scale, doub
 ink::Drawing strip(const Easel& easel, const DotInput& input, const Scale& scale, double width) {
     const auto& t = easel.theme;
     const double line = t.setting(theme::Text::tick).leading;
-    const double row_height = 12.5, radius = 2.4;
+    const double row_height = input.rows.size() > 2 ? 10.5 : 12.5, radius = 2.4;
     ink::Drawing d;
     const double foot = static_cast<double>(input.rows.size()) * row_height;
     d.size = {width, foot + line + 2};

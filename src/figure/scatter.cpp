@@ -182,31 +182,42 @@ void draw_middles(ink::Drawing& d, const Square& s) {
     std::vector<const ScatterRow*> rows;
     for (const auto& row : s.input.rows)
         if (!row.shots.empty()) rows.push_back(&row);
-    for (std::size_t i = 0; i + 1 < rows.size(); ++i) {
-        const ink::Point a = s.at(rows[i]->face, rows[i]->path),
-                         b = s.at(rows[i + 1]->face, rows[i + 1]->path);
-        const double n = std::hypot(b.x - a.x, b.y - a.y);
-        if (n < 14) continue;
-        const ink::Point u = (b - a) * (1 / n);
-        d.add(ink::Stroke{
-            ink::Path::segment(a + u * 6, b - u * 10), 4.2, ink::white, {}, ink::Cap::butt});
-        arrow(d, a + u * 6, b - u * 6, 1.6, 8, t.text);
+    const auto of = [&](Symbol symbol) -> const ScatterRow* {
+        for (const auto* row : rows)
+            if (row->symbol == symbol) return row;
+        return nullptr;
+    };
+    if (const auto* from = of(Symbol::before), *to = of(Symbol::after); from && to) {
+        const ink::Point a = s.at(from->face, from->path), b = s.at(to->face, to->path);
+        if (const double n = std::hypot(b.x - a.x, b.y - a.y); n >= 14) {
+            const ink::Point u = (b - a) * (1 / n);
+            d.add(ink::Stroke{
+                ink::Path::segment(a + u * 6, b - u * 10), 4.2, ink::white, {}, ink::Cap::butt});
+            arrow(d, a + u * 6, b - u * 6, 1.6, 8, t.text);
+        }
     }
+    std::vector<ink::Rect> taken;
     const auto style = bold(s.easel, theme::Text::label);
     for (std::size_t i = 0; i < rows.size(); ++i) {
         const ink::Point at = s.at(rows[i]->face, rows[i]->path);
         d.add(ink::Fill{ink::Path::circle(at, 7), ink::white});
         put(d, rows[i]->symbol, at, 5.2, t.text);
-        // the name stands above its middle shot, clear of the cluster, with a short leader
-        const double up = at.y - 30 < s.box.y ? -30 : 30;
-        const ink::Point foot{at.x, at.y - up + (up > 0 ? 2 : -8)};
-        d.add(ink::Stroke{ink::Path::segment({at.x, at.y - (up > 0 ? 6 : -6)}, foot),
-                          0.6,
-                          t.text,
-                          {},
-                          ink::Cap::butt});
-        ink::Words w = label(s.easel, style, rows[i]->name, {at.x, at.y - up}, text::Align::centre);
-        w.at.x = std::clamp(w.at.x, s.box.x + 2, s.box.right() - w.width - 2);
+        // the name stands over or under its middle shot, clear of the cluster and of other names
+        ink::Words w;
+        double off = 30;
+        for (const double way : {30.0, -36.0, 46.0, -52.0}) {
+            off = way;
+            w = label(s.easel, style, rows[i]->name, {at.x, at.y - off}, text::Align::centre);
+            w.at.x = std::clamp(w.at.x, s.box.x + 2, s.box.right() - w.width - 2);
+            const bool free = std::ranges::none_of(
+                taken, [&](const ink::Rect& r) { return r.overlaps(w.box().inset(-2)); });
+            if (free && s.box.contains(w.box())) break;
+        }
+        taken.push_back(w.box());
+        const double from = off > 0 ? at.y - 6 : at.y + 6,
+                     to = off > 0 ? at.y - off + 3 : at.y - off - 9;
+        d.add(ink::Stroke{
+            ink::Path::segment({at.x, from}, {at.x, to}), 0.6, t.text, {}, ink::Cap::butt});
         d.add(ink::Fill{ink::Path::round_rect(w.box().inset(-1), 2), ink::white});
         d.add(std::move(w));
     }

@@ -140,8 +140,8 @@ ink::Drawing shot_by_shot(const Easel& easel, const DotInput& input, double widt
                        10.0);
 
     const auto values = spread_of(input);
-    f.scale = unit::row(input.measure).sided ? centred(values, f.left, width - 4, 4)
-                                             : fitted(values, f.left, width - 4, 8);
+    f.scale = unit::row(input.measure).sided ? centred(values, f.left, width - 8, 4)
+                                             : fitted(values, f.left, width - 8, 8);
     f.bottom =
         f.top + f.row * static_cast<double>(shots) + f.gap * static_cast<double>(input.rows.size());
     ink::Drawing d;

@@ -94,10 +94,10 @@ std::string rule_text(const figure::Easel& easel, const Evidence& aim, const rec
 }
 
 void add_shots(std::vector<Block>& blocks, const figure::Easel& easel, const Story& story,
-               double figure_height) {
+               double figure_height, std::size_t rows) {
     const Evidence* aim = aim_of(story);
     if (aim) add_aim(blocks, easel, story, *aim, figure_height);
-    blocks.push_back(evidence_table(easel, story));
+    blocks.push_back(evidence_table(easel, story, rows));
     blocks.push_back(
         text_block(easel, theme::Text::small, notes(easel, story), 8, column_width(easel)));
     if (aim && story.lesson.aim)
@@ -142,14 +142,17 @@ Section evidence_page(const figure::Easel& easel, const Story& story) {
                     .title =
                         easel.words.say(shots ? "page.evidence.question" : "page.checks.question")};
     const double room = easel.theme.live(true).height;
-    for (double height = 92; height > 50;
-         height -= 4) { // millimetres: the tallest with which all fits
-        section.blocks = {page_title(easel, section.title)};
-        if (shots)
-            add_shots(section.blocks, easel, story, height * figure::mm);
-        else
-            add_checks(section.blocks, easel, story);
-        if (total_height(section.blocks) <= room) break;
+    // the tallest figure and the most rows with which all stands on one side
+    bool fits = false;
+    for (std::size_t rows = 7; rows >= 3 && !fits; --rows) {
+        for (double height = 92; height >= 60 && !fits; height -= 4) { // millimetres
+            section.blocks = {page_title(easel, section.title)};
+            if (shots)
+                add_shots(section.blocks, easel, story, height * figure::mm, rows);
+            else
+                add_checks(section.blocks, easel, story);
+            fits = total_height(section.blocks) <= room;
+        }
     }
     return section;
 }

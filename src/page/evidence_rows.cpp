@@ -39,15 +39,16 @@ std::string message(const figure::Easel& easel, const Evidence& e) {
 figure::DotInput dots_of(const figure::Easel& easel, const Story& story, const Evidence& e) {
     figure::DotInput input{.measure = e.measure, .message = message(easel, e)};
     const auto& w = easel.words;
+    // the cold test came first: it is taken at the start of the lesson
+    if (!e.cold.empty() && e.cold_sample)
+        input.rows.push_back(
+            row(figure::Symbol::cold, w.say("figure.cold"), e.cold, e.measure, *e.cold_sample));
     if (!e.before.empty())
         input.rows.push_back(row(figure::Symbol::before, w.say("figure.before"), e.before,
                                  e.measure, e.change.before));
     if (!e.after.empty())
         input.rows.push_back(
             row(figure::Symbol::after, w.say("figure.after"), e.after, e.measure, e.change.after));
-    if (!e.cold.empty() && e.cold_sample)
-        input.rows.push_back(
-            row(figure::Symbol::cold, w.say("figure.cold"), e.cold, e.measure, *e.cold_sample));
     if (e.is_aim && story.lesson.aim)
         input.wanted = {story.lesson.aim->least, story.lesson.aim->most};
     return input;

@@ -63,13 +63,21 @@ std::string range_text(const figure::Easel& easel, unit::Measure measure,
     return easel.words.say("evidence.row.of-95", {{"range", text}});
 }
 
-/// At most eight rows: the house's order of what a coach talks about.
-bool is_listed(const Story& story, const Evidence& e) {
+/// The measures that are listed: the aim, then in the order of what a coach talks about.
+std::vector<unit::Measure> listed(const Story& story, std::size_t rows) {
     using enum unit::Measure;
-    if (e.is_aim) return true;
-    for (const auto m : {face, path, face_path, loft, club_speed, start, carry})
-        if (e.measure == m) return true;
-    return story.evidence.size() <= 8;
+    std::vector<unit::Measure> out;
+    const auto take = [&](unit::Measure m) {
+        const auto found = std::ranges::find(story.evidence, m, &Evidence::measure);
+        if (found == story.evidence.end() || out.size() >= rows) return;
+        if (std::ranges::find(out, m) == out.end()) out.push_back(m);
+    };
+    if (!story.evidence.empty() && story.evidence.front().is_aim)
+        take(story.evidence.front().measure);
+    for (const auto m : {face, path, carry, club_speed, loft, start, face_path, ball_speed, launch,
+                         curve, attack, spin})
+        take(m);
+    return out;
 }
 
 std::vector<std::string> change_text(const figure::Easel& easel, const Evidence& e) {
@@ -142,7 +150,8 @@ ink::Drawing table_head(const figure::Easel& easel, const Columns& c) {
 
 } // namespace
 
-Block evidence_table(const figure::Easel& easel, const Story& story) {
+Block evidence_table(const figure::Easel& easel, const Story& story, std::size_t rows) {
+    const auto shown = listed(story, rows);
     const Columns c = columns_of(easel);
     Block block{.name = "table of measures", .role = "Table"};
     block.space_before = 12;
@@ -150,13 +159,16 @@ Block evidence_table(const figure::Easel& easel, const Story& story) {
     double reach = 0; // sided angles share one scale
     for (const Evidence& e : story.evidence) {
         const auto& measure = unit::row(e.measure);
-        if (!measure.sided || measure.kind != unit::Kind::angle || !is_listed(story, e)) continue;
+        if (!measure.sided || measure.kind != unit::Kind::angle ||
+            std::ranges::find(shown, e.measure) == shown.end())
+            continue;
         for (const auto* side : {&e.before, &e.after, &e.cold})
             for (const auto& shot : *side)
                 if (const auto v = shot[e.measure]) reach = std::max(reach, std::abs(*v));
     }
     for (const Evidence& e : story.evidence)
-        if (is_listed(story, e)) block.pieces.push_back({row(easel, story, e, c, reach)});
+        if (std::ranges::find(shown, e.measure) != shown.end())
+            block.pieces.push_back({row(easel, story, e, c, reach)});
     return block;
 }
 

@@ -6,6 +6,7 @@
 
 namespace page {
 
-Block evidence_table(const figure::Easel& easel, const Story& story);
+/// At most `rows` rows, the aim always among them.
+Block evidence_table(const figure::Easel& easel, const Story& story, std::size_t rows);
 
 } // namespace page

@@ -117,6 +117,8 @@ std::vector<Shown> shown_in(hand::View view) {
 std::string sentence(const Aspect& aspect, const words::Speaker& words) {
     if (aspect.before.empty())
         return words.say(aspect.pair_key + ".one", {{"value", aspect.after}});
+    if (aspect.after == aspect.before)
+        return words.say(aspect.pair_key + ".one", {{"value", aspect.after}});
     if (aspect.after.empty())
         return words.say(aspect.pair_key + ".one", {{"value", aspect.before}});
     return words.say(aspect.pair_key, {{"before", aspect.before}, {"after", aspect.after}});

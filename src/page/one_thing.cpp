@@ -149,11 +149,10 @@ Block sign_off(const figure::Easel& easel, const Story& story) {
 
 std::string aim_line(const figure::Easel& easel, const record::Lesson& lesson) {
     const auto measure = lesson.aim->measure.value;
-    return easel.words.say("one.aim") + ": " +
-           easel.words.say("one.aim.range",
-                           {{"measure", easel.words.say("measure." + key_of(measure))},
-                            {"range", words::side_range(measure, lesson.aim->least,
-                                                        lesson.aim->most, easel.words)}});
+    return easel.words.say(
+        "one.aim-line",
+        {{"noun", easel.words.say("noun." + key_of(measure))},
+         {"range", words::side_range(measure, lesson.aim->least, lesson.aim->most, easel.words)}});
 }
 
 std::vector<Block> one_thing_blocks(const figure::Easel& easel, const Story& story,
@@ -181,7 +180,7 @@ std::vector<Block> one_thing_blocks(const figure::Easel& easel, const Story& sto
 Section one_thing(const figure::Easel& easel, const Story& story, std::size_t drill_page) {
     Section section{.name = "one-thing", .title = easel.words.say("page.one-thing.question")};
     const double room = easel.theme.live(true).height;
-    for (double k = 1.0; k > 0.4; k -= 0.05) { // the largest hands with which the page holds all
+    for (double k = 1.08; k > 0.4; k -= 0.05) { // the largest hands with which the page holds all
         section.blocks = one_thing_blocks(easel, story, drill_page, columns(easel, 2) * k);
         if (total_height(section.blocks) <= room) break;
     }
