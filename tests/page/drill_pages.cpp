@@ -50,8 +50,8 @@ TEST_CASE("a usual drill page loses nothing") {
                                  "Slipped? Start again.",
                                  "Stop on pain",
                                  "A Place",
-                                 "When I",
-                                 "gets in the way",
+                                 "When",
+                                 "I will do drill",
                                  "Right first time",
                                  "Called it right",
                                  "How strange?",
@@ -143,11 +143,11 @@ TEST_CASE("the plan shows typed words, and rules to write on for the rest") {
         });
     };
     CHECK(rules(page::drill_plan(desk.easel(), {}, 1, 400)) == 4);
-    record::Plan plan{"the kettle is on", "home", {}, "do five"};
+    record::Plan plan{"the kettle is on", "at home", {}, "do five"};
     const auto some = page::drill_plan(desk.easel(), plan, 2, 400);
     CHECK(rules(some) == 1);
-    CHECK(says(some, "the kettle is on at home, I will do drill 2."));
-    plan.obstacle = "a late train";
+    CHECK(says(some, "When the kettle is on, at home, I will do drill 2."));
+    plan.obstacle = "the train is late";
     CHECK(rules(page::drill_plan(desk.easel(), plan, 2, 400)) == 0);
 }
 
