@@ -1,70 +1,194 @@
 #include "page/why_page.hpp"
 
-#include "figure/scatter.hpp"
+#include "figure/flight_side.hpp"
 #include "page/parts.hpp"
-#include "page/verdict.hpp"
-#include "words/side.hpp"
+#include "page/why_inputs.hpp"
+#include "page/why_theory.hpp"
+#include "page/why_words.hpp"
 
 #include <algorithm>
+#include <array>
 
 namespace page {
 
 namespace {
 
-using unit::Measure;
+/// What a page leaves out when it is too full, and how wide its scatter is.
+struct Plan {
+    double scatter = 98; // millimetres
+    double above = 52;   // height of the flights seen from above, millimetres
+    bool side = true;    // flights seen from the side
+    std::size_t credits = 2;
+};
 
-const Evidence* find(const Story& story, Measure measure) {
-    const auto found = std::ranges::find(story.evidence, measure, &Evidence::measure);
-    return found == story.evidence.end() ? nullptr : &*found;
+ink::Drawing piece(ink::Drawing drawing) { return tagged(std::move(drawing), "Figure"); }
+
+ink::Drawing head(const figure::Easel& easel, const char* key, double width) {
+    return tagged(figure::paragraph(easel, theme::Text::label, easel.words.say(key), width), "H2");
 }
 
-figure::ScatterRow scatter_row(figure::Symbol symbol, std::string name, const std::vector<shots::Shot>& shots) {
-    figure::ScatterRow row{symbol, std::move(name), {}, 0, 0};
-    std::vector<double> faces, paths;
-    for (const auto& shot : shots) {
-        const auto face = shot[Measure::face], path = shot[Measure::path];
-        if (!face || !path) continue;
-        row.shots.push_back({*face, *path, !shot.set_aside.empty()});
-        if (!shot.set_aside.empty()) continue;
-        faces.push_back(*face);
-        paths.push_back(*path);
+ink::Drawing said(const figure::Easel& easel, theme::Text text, const std::string& words,
+                  double width) {
+    if (words.empty()) return {};
+    return tagged(figure::paragraph(easel, text, words, width), "P");
+}
+
+std::string joined(const std::vector<std::string>& sentences) {
+    std::string out;
+    for (const auto& s : sentences)
+        out += (out.empty() ? "" : " ") + s;
+    return out;
+}
+
+/// Face against path, or, where the table lacks one of them, the impact from above.
+std::vector<ink::Drawing> impact_parts(const figure::Easel& easel, const Story& story,
+                                       double width) {
+    if (const auto input = scatter_input(easel, story))
+        return {piece(figure::scatter(easel, *input, width))};
+    if (const auto input = impact_input(easel, story))
+        return {piece(figure::impact_above(easel, *input, width))};
+    return {};
+}
+
+std::vector<ink::Drawing> ladder_parts(const figure::Easel& easel, const Story& story, double width,
+                                       double height) {
+    const auto input = ladder_input(easel, story);
+    if (!input) return {};
+    auto title = head(easel, "why.club", width);
+    const double room = height - title.size.height - 4;
+    return {std::move(title), piece(figure::loft_ladder(easel, *input, width, room))};
+}
+
+std::vector<ink::Drawing> flight_parts(const figure::Easel& easel, const Story& story, double width,
+                                       const Plan& plan) {
+    const auto input = flight_input(easel, story);
+    if (!input) return {};
+    std::vector<ink::Drawing> out;
+    out.push_back(head(easel, "why.flight.above", width));
+    out.push_back(piece(figure::flight_above(easel, *input, width, plan.above * figure::mm)));
+    if (!plan.side) return out;
+    out.push_back(head(easel, "why.flight.side", width));
+    out.push_back(piece(figure::flight_side(easel, *input, width, 30 * figure::mm)));
+    return out;
+}
+
+std::vector<ink::Drawing> credit_parts(const figure::Easel& easel, const Story& story, double width,
+                                       const Plan& plan) {
+    std::vector<ink::Drawing> out;
+    const auto outcomes = credited(story);
+    for (std::size_t i = 0; i < std::min(plan.credits, outcomes.size()); ++i) {
+        if (i == 0) out.push_back(head(easel, "why.credit", width));
+        const auto& credit = *story.ball->credit;
+        out.push_back(said(easel, theme::Text::body,
+                           credit_sentence(credit, outcomes[i], easel.words), width));
+        out.push_back(
+            piece(figure::credit_bars(easel, credit_input(easel, credit, outcomes[i]), width)));
     }
-    row.face = measure::describe(faces).median;
-    row.path = measure::describe(paths).median;
-    return row;
+    return out;
 }
 
-std::optional<figure::ScatterInput> scatter_input(const figure::Easel& easel, const Story& story) {
-    const Evidence *face = find(story, Measure::face), *path = find(story, Measure::path);
-    if (!face || !path) return std::nullopt;
-    figure::ScatterInput input;
+/// Two stacks side by side; one alone takes the whole row.
+Block row(std::string name, const std::vector<ink::Drawing>& left,
+          const std::vector<ink::Drawing>& right, double second, double space_before) {
+    constexpr double between = 5;
+    Block block{.name = std::move(name)};
+    block.space_before = space_before;
+    const bool both = !left.empty() && !right.empty();
+    block.pieces.push_back(
+        {both ? side_by_side({{stacked(left, between), 0}, {stacked(right, between), second}})
+              : stacked(left.empty() ? right : left, between)});
+    return block;
+}
+
+/// The same parts under each other, for paper or print on which two columns are too narrow.
+void add_column(std::vector<Block>& blocks, const std::vector<ink::Drawing>& parts) {
+    for (const auto& part : parts) {
+        if (part.size.height <= 0) continue;
+        Block block{.name = "part"};
+        block.space_before = 6;
+        block.pieces.push_back({part});
+        // a head stays with its figure
+        block.keep_with_next = part.size.height < 24 && &part != &parts.back();
+        blocks.push_back(std::move(block));
+    }
+}
+
+void add_words(std::vector<Block>& blocks, const figure::Easel& easel, const Story& story) {
     const auto& w = easel.words;
-    const auto add = [&](figure::Symbol symbol, const char* key, const std::vector<shots::Shot>& shots) {
-        auto row = scatter_row(symbol, w.say(key), shots);
-        if (!row.shots.empty()) input.rows.push_back(std::move(row));
-    };
-    add(figure::Symbol::before, "figure.before", face->before);
-    add(figure::Symbol::after, "figure.after", face->after);
-    add(figure::Symbol::cold, "figure.cold", face->cold);
-    if (face->is_aim && story.lesson.aim) input.wanted = {story.lesson.aim->least, story.lesson.aim->most};
-    if (face->change.before.count > 0 && face->change.after.count > 0)
-        input.message = w.say("evidence.alt.scatter",
-                              {{"face_before", words::side(Measure::face, face->change.before.median, w)},
-                               {"path_before", words::side(Measure::path, path->change.before.median, w)},
-                               {"face_after", words::side(Measure::face, face->change.after.median, w)},
-                               {"path_after", words::side(Measure::path, path->change.after.median, w)}});
-    return input;
+    const double width = column_width(easel);
+    if (const auto next = next_sentence(*story.ball, w); !next.empty())
+        blocks.push_back(text_block(
+            easel, theme::Text::body,
+            w.say("join.colon", {{"first", w.say("why.next.suggestion")}, {"second", next}}), 8,
+            width));
+    auto notes = origin_notes(story, w);
+    if (!credited(story).empty()) notes.push_back(w.say("why.credit.range"));
+    if (!notes.empty())
+        blocks.push_back(text_block(easel, theme::Text::small, joined(notes), 6, width));
+}
+
+void add_ball(std::vector<Block>& blocks, const figure::Easel& easel, const Story& story,
+              const Plan& plan) {
+    const double width = column_width(easel), gutter = easel.theme.gutter * figure::mm * 1.5;
+    const bool narrow =
+        width < 150 * figure::mm || easel.theme.setting(theme::Text::body).style.size > 14;
+    if (narrow) {
+        add_column(blocks, impact_parts(easel, story, std::min(width, 120 * figure::mm)));
+        add_column(blocks, ladder_parts(easel, story, width, 110 * figure::mm));
+        add_column(blocks, flight_parts(easel, story, width, plan));
+        add_column(blocks, credit_parts(easel, story, width, plan));
+        add_words(blocks, easel, story);
+        return;
+    }
+    const bool scatter = scatter_input(easel, story).has_value();
+    const double wide = scatter ? plan.scatter * figure::mm : width;
+    const auto impact = impact_parts(easel, story, wide);
+    const double height = impact.empty() ? 80 * figure::mm : impact.front().size.height;
+    const double aside = scatter ? width - wide - gutter : width;
+    const auto ladder = ladder_parts(easel, story, aside, scatter ? height : 70 * figure::mm);
+    if (scatter) {
+        blocks.push_back(row("face against path", impact, ladder, wide + gutter, 10));
+    } else {
+        if (!impact.empty()) blocks.push_back(row("impact", impact, {}, 0, 10));
+        if (!ladder.empty()) blocks.push_back(row("loft", ladder, {}, 0, 10));
+    }
+    const double half = (width - gutter) / 2;
+    const bool credits = !credited(story).empty();
+    const auto flights = flight_parts(easel, story, credits ? half : width, plan);
+    const auto shared = credit_parts(easel, story, flights.empty() ? width : half, plan);
+    if (!flights.empty() || !shared.empty())
+        blocks.push_back(row("flight and credit", flights, shared, half + gutter, 10));
+    add_words(blocks, easel, story);
+}
+
+/// In the order in which they are tried: the fullest first.
+std::vector<Plan> plans() {
+    std::vector<Plan> out;
+    for (const auto& [side, credits] :
+         std::array<std::pair<bool, std::size_t>, 3>{{{true, 2}, {false, 2}, {false, 1}}})
+        for (const double scatter : {98.0, 92.0, 86.0})
+            for (const double above : {56.0, 48.0, 40.0})
+                out.push_back({scatter, above, side, credits});
+    return out;
 }
 
 } // namespace
 
 Section why_page(const figure::Easel& easel, const Story& story) {
     Section section{.name = "why", .title = easel.words.say("page.why.question")};
-    section.blocks.push_back(page_title(easel, section.title));
-    if (!story.lesson.why.empty())
-        section.blocks.push_back(text_block(easel, theme::Text::coach, story.lesson.why, 0));
-    if (const auto input = scatter_input(easel, story))
-        section.blocks.push_back(figure_block("face against path", figure::scatter(easel, *input, columns(easel, 4)), 12));
+    const double room = easel.theme.live(true).height;
+    for (const Plan& plan : plans()) {
+        section.blocks = {page_title(easel, section.title)};
+        if (!story.lesson.why.empty())
+            section.blocks.push_back(text_block(easel, theme::Text::coach, story.lesson.why, 0));
+        if (!story.ball) {
+            for (auto& block : theory_blocks(easel))
+                section.blocks.push_back(std::move(block));
+            break;
+        }
+        add_ball(section.blocks, easel, story, plan);
+        if (total_height(section.blocks) <= room) break;
+    }
     return section;
 }
 

@@ -6,8 +6,8 @@
 
 namespace page {
 
-/// Face against path, what the ball did and the coach's reason; for a lesson without shots, the words
-/// of the trade drawn for this hand.
+/// Face against path, what the ball did and the coach's reason; for a lesson without shots, the
+/// words of the trade drawn for this hand.
 Section why_page(const figure::Easel& easel, const Story& story);
 
 } // namespace page

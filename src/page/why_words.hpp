@@ -1,0 +1,25 @@
+// The sentences of the page on why the ball did that.
+#pragma once
+
+#include "page/story.hpp"
+
+#include <string>
+#include <vector>
+
+namespace page {
+
+/// Which factor the change came with, in one sentence; empty when the model does not fit or nothing
+/// was shared out.
+std::string credit_sentence(const ball::Credit& credit, ball::Outcome outcome,
+                            const words::Speaker& words);
+
+/// Words key of a factor: "credit.cause.face".
+std::string cause_key(ball::Factor factor);
+
+/// What is left and whose it is, without its head; empty when it was not computed.
+std::string next_sentence(const BallStory& ball, const words::Speaker& words);
+
+/// Where the values of the page come from: the face's share, the estimates, the lean, the air.
+std::vector<std::string> origin_notes(const Story& story, const words::Speaker& words);
+
+} // namespace page
