@@ -93,8 +93,21 @@ void draw_curve_lines(ink::Drawing& d, const Square& s) {
     }
 }
 
+/// How many shots these lines would stand on.
+std::size_t shots_under(const Square& s, const std::vector<ink::Words>& lines) {
+    std::size_t n = 0;
+    for (const auto& row : s.input.rows)
+        for (const auto& shot : row.shots) {
+            const ink::Point at = s.at(shot.face, shot.path);
+            const ink::Rect dot{at.x - 4, at.y - 4, 8, 8};
+            n += std::ranges::any_of(lines, [&](const auto& w) { return w.box().overlaps(dot); });
+        }
+    return n;
+}
+
 /// What the ball does in each of the four fields between the two bold lines.
-void draw_fields(ink::Drawing& d, const Square& s) {
+std::vector<ink::Rect> draw_fields(ink::Drawing& d, const Square& s) {
+    std::vector<ink::Rect> boxes;
     const auto style = [&] {
         auto st = s.easel.theme.setting(theme::Text::tick).style;
         st.colour = s.easel.theme.text;
@@ -102,23 +115,45 @@ void draw_fields(ink::Drawing& d, const Square& s) {
     }();
     const double r = s.reach, leading = style.size * 1.2;
     struct Field {
-        double face, path;
         const char* key;
         text::Align align;
+        std::array<ink::Point, 3> places; ///< face and path in degrees, the best first
     };
-    const std::array<Field, 4> fields{{{0.96 * r, -0.62 * r, "right-right", text::Align::right},
-                                       {0.50 * r, 0.90 * r, "right-left", text::Align::centre},
-                                       {-0.96 * r, 0.62 * r, "left-left", text::Align::left},
-                                       {-0.50 * r, -0.84 * r, "left-right", text::Align::centre}}};
+    const std::array<Field, 4> fields{
+        {{"right-right",
+          text::Align::right,
+          {{{0.96 * r, -0.30 * r}, {0.96 * r, -0.62 * r}, {0.96 * r, -0.86 * r}}}},
+         {"right-left",
+          text::Align::centre,
+          {{{0.50 * r, 0.90 * r}, {0.42 * r, 0.70 * r}, {0.30 * r, 0.55 * r}}}},
+         {"left-left",
+          text::Align::left,
+          {{{-0.96 * r, 0.30 * r}, {-0.96 * r, 0.62 * r}, {-0.96 * r, 0.90 * r}}}},
+         {"left-right",
+          text::Align::centre,
+          {{{-0.50 * r, -0.84 * r}, {-0.42 * r, -0.66 * r}, {-0.30 * r, -0.52 * r}}}}}};
     for (const Field& f : fields) {
-        const ink::Point at = s.at(f.face, f.path);
-        d.add(label(s.easel, style,
-                    s.easel.words.say(std::string("scatter.field.") + f.key + ".start"), at,
-                    f.align));
-        d.add(label(s.easel, style,
-                    s.easel.words.say(std::string("scatter.field.") + f.key + ".turn"),
-                    {at.x, at.y + leading}, f.align));
+        const std::string key = std::string("scatter.field.") + f.key;
+        const auto at_place = [&](const ink::Point& place) {
+            std::vector<ink::Words> lines;
+            const ink::Point at = s.at(place.x, place.y);
+            lines.push_back(label(s.easel, style, s.easel.words.say(key + ".start"), at, f.align));
+            lines.push_back(label(s.easel, style, s.easel.words.say(key + ".turn"),
+                                  {at.x, at.y + leading}, f.align));
+            return lines;
+        };
+        auto best = at_place(f.places.front());
+        std::size_t least = shots_under(s, best);
+        for (const auto& place : f.places) {
+            auto lines = at_place(place);
+            if (const auto n = shots_under(s, lines); n < least) least = n, best = std::move(lines);
+        }
+        for (auto& line : best) {
+            boxes.push_back(line.box());
+            d.add(std::move(line));
+        }
     }
+    return boxes;
 }
 
 void draw_axes(ink::Drawing& d, const Square& s) {
@@ -177,7 +212,7 @@ void draw_shot(ink::Drawing& d, const Square& s, Symbol symbol, const ScatterSho
 }
 
 /// Middle shots, larger, named, with an arrow from the first to the next.
-void draw_middles(ink::Drawing& d, const Square& s) {
+void draw_middles(ink::Drawing& d, const Square& s, std::vector<ink::Rect> taken) {
     const auto& t = s.easel.theme;
     std::vector<const ScatterRow*> rows;
     for (const auto& row : s.input.rows)
@@ -196,7 +231,6 @@ void draw_middles(ink::Drawing& d, const Square& s) {
             arrow(d, a + u * 6, b - u * 6, 1.6, 8, t.text);
         }
     }
-    std::vector<ink::Rect> taken;
     const auto style = bold(s.easel, theme::Text::label);
     for (std::size_t i = 0; i < rows.size(); ++i) {
         const ink::Point at = s.at(rows[i]->face, rows[i]->path);
@@ -240,12 +274,12 @@ ink::Drawing scatter(const Easel& easel, const ScatterInput& input, double width
     }
     draw_start_lines(d, s);
     draw_curve_lines(d, s);
-    draw_fields(d, s);
+    const auto fields = draw_fields(d, s);
     draw_axes(d, s);
     for (const auto& row : input.rows)
         for (const auto& shot : row.shots)
             draw_shot(d, s, row.symbol, shot);
-    draw_middles(d, s);
+    draw_middles(d, s, fields);
     return d;
 }
 

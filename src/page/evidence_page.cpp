@@ -110,23 +110,16 @@ void add_shots(std::vector<Block>& blocks, const figure::Easel& easel, const Sto
 /// A lesson without shots: its evidence is the hold.
 void add_checks(std::vector<Block>& blocks, const figure::Easel& easel, const Story& story) {
     const auto& w = easel.words;
-    const auto count = [&](const unit::Grip& grip) {
-        std::pair<int, int> n{0, 0};
-        for (const auto& look : looks(grip, story.lesson.target)) {
-            n.first += look && *look;
-            n.second += look.has_value();
-        }
-        return n;
-    };
-    const auto before = count(story.lesson.before), after = count(story.lesson.after);
+    const auto before = count_looks(story.lesson.before, story.lesson.target);
+    const auto after = count_looks(story.lesson.after, story.lesson.target);
     blocks.push_back(text_block(easel, theme::Text::lead,
                                 w.say("checks.no-shots") + " " + w.say("checks.evidence"), 0));
-    if (before.second > 0 && after.second > 0)
+    if (before.of > 0 && after.of > 0)
         blocks.push_back(text_block(easel, theme::Text::lead,
-                                    w.say("checks.counts", {{"before", before.first},
-                                                            {"of_before", before.second},
-                                                            {"after", after.first},
-                                                            {"of_after", after.second}}),
+                                    w.say("checks.counts", {{"before", before.right},
+                                                            {"of_before", before.of},
+                                                            {"after", after.right},
+                                                            {"of_after", after.of}}),
                                     6));
     blocks.push_back(checklist(easel, story));
     blocks.push_back(heading(easel, w.say("checks.pairs"), 18));

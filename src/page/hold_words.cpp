@@ -137,6 +137,15 @@ Looks looks(const unit::Grip& g, const unit::Grip& target) {
     return out;
 }
 
+LookCount count_looks(const unit::Grip& grip, const unit::Grip& target) {
+    LookCount n;
+    for (const auto& look : looks(grip, target)) {
+        n.right += look && *look;
+        n.of += look.has_value();
+    }
+    return n;
+}
+
 double wanted_knuckles(const record::Lesson& lesson) { return lesson.target.knuckles.value_or(2); }
 
 std::string view_key(hand::View view) {

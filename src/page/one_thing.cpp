@@ -86,10 +86,32 @@ std::optional<Block> hands(const figure::Easel& easel, const Story& story, doubl
     return figure_block("hands", std::move(all), 12);
 }
 
+/// Without shots the looks at the hold stand where the verdict would.
+std::optional<Block> checks(const figure::Easel& easel, const Story& story) {
+    const auto before = count_looks(story.lesson.before, story.lesson.target);
+    const auto after = count_looks(story.lesson.after, story.lesson.target);
+    if (story.table || before.of == 0 || after.of == 0) return std::nullopt;
+    const std::string counts = easel.words.say("checks.counts", {{"before", before.right},
+                                                                 {"of_before", before.of},
+                                                                 {"after", after.right},
+                                                                 {"of_after", after.of}});
+    const double width = column_width(easel);
+    Block block{.name = "checks"};
+    block.space_before = 14;
+    block.pieces.push_back(
+        {stacked({rule(easel, width),
+                  tagged(figure::paragraph(easel, theme::Text::lead, counts, width), "P"),
+                  tagged(figure::paragraph(easel, theme::Text::small,
+                                           easel.words.say("checks.no-shots"), width),
+                         "P")},
+                 6)});
+    return block;
+}
+
 /// The verdict and a small strip of every shot of the aim.
 std::optional<Block> verdict(const figure::Easel& easel, const Story& story) {
     const Evidence* aim = aim_of(story);
-    if (!aim) return std::nullopt;
+    if (!aim) return checks(easel, story);
     const VerdictWords said = verdict_words(story, *aim, easel.words);
     const double words_width = columns(easel, 3), x = words_width + easel.theme.gutter * figure::mm;
     const double strip_width = column_width(easel) - x;
