@@ -1,0 +1,62 @@
+"""The smaller commands: a new record, one figure of a sheet."""
+import re
+import unittest
+
+from program import RIGHT_HAND, InFolder, run, tool
+
+
+class Begin(InFolder):
+    def test_a_new_record_can_be_printed_as_it_is(self):
+        self.expect(run("begin", self.folder / "new"), 0)
+        self.assertEqual(self.files(), ["new/lesson.yaml", "new/shots.csv"])
+        self.expect(run("check", self.folder / "new" / "lesson.yaml"), 0)
+
+    def test_a_record_that_is_there_stays_as_it_is(self):
+        path = self.record()
+        before = path.read_bytes()
+        self.expect(run("begin", self.folder), 1, "is there already")
+        self.assertEqual(path.read_bytes(), before)
+        self.assertEqual(self.files(), ["lesson.yaml"])
+
+
+class Figure(InFolder):
+    def names(self):
+        return self.expect(run("figure", RIGHT_HAND), 0).stdout.decode().split()
+
+    def test_without_a_name_the_figures_are_listed_once_each(self):
+        names = self.names()
+        self.assertGreater(len(names), 5)
+        self.assertEqual(len(names), len(set(names)))
+
+    def test_every_figure_can_be_written_as_svg(self):
+        for name in self.names():
+            with self.subTest(figure=name):
+                self.expect(run("figure", RIGHT_HAND, name, "-o", self.folder / f"{name}.svg"), 0)
+                self.assertIn("<svg", (self.folder / f"{name}.svg").read_text(encoding="utf-8"))
+
+    def test_a_figure_as_pdf_and_png_has_the_same_shape(self):
+        name = self.names()[0]
+        pdf, png = self.folder / "a.pdf", self.folder / "a.png"
+        self.expect(run("figure", RIGHT_HAND, name, "-o", pdf), 0)
+        self.expect(run("figure", RIGHT_HAND, name, "-o", png, "--dpi", 144), 0)
+        tool("qpdf", "--check", pdf)
+        points = list(map(float, re.search(r"Page size:\s+([\d.]+) x ([\d.]+)", tool("pdfinfo", pdf)).groups()))
+        head = png.read_bytes()[:24]
+        self.assertEqual(head[:8], b"\x89PNG\r\n\x1a\n")  # PNG specification, section 5.2
+        pixels = [int.from_bytes(head[16:20], "big"), int.from_bytes(head[20:24], "big")]
+        for size, count in zip(points, pixels):
+            self.assertAlmostEqual(count, size * 2, delta=2)
+
+    def test_an_unknown_figure_names_its_neighbour(self):
+        name = self.names()[0]
+        done = run("figure", RIGHT_HAND, name + "x", "-o", self.folder / "a.svg")
+        self.expect(done, 2, f"did you mean '{name}'?")
+        self.assertEqual(self.files(), [])
+
+    def test_another_ending_is_wrong_use(self):
+        self.expect(run("figure", RIGHT_HAND, self.names()[0], "-o", self.folder / "a.gif"), 2, ".svg, .png or .pdf")
+        self.assertEqual(self.files(), [])
+
+
+if __name__ == "__main__":
+    unittest.main()
