@@ -62,7 +62,7 @@ void add_line(ink::Drawing& d, const std::pair<ink::Point, ink::Point>& ends, do
 /// Lines along which the ball starts alike, named along the top.
 void draw_start_lines(ink::Drawing& d, const Square& s) {
     const auto& t = s.easel.theme;
-    const double share = s.input.face_share, step = s.reach > 12 ? 10 : 5;
+    const double share = s.input.face_share, step = s.reach > 10 ? 10 : 5;
     const auto style = t.setting(theme::Text::tick).style;
     for (double start = -2 * step; start <= 2 * step; start += step) {
         const auto ends = cut(s, share, 1 - share, start);
@@ -82,12 +82,11 @@ void draw_start_lines(ink::Drawing& d, const Square& s) {
 void draw_curve_lines(ink::Drawing& d, const Square& s) {
     const auto& t = s.easel.theme;
     if (const auto ends = cut(s, 1, -1, 0)) add_line(d, *ends, t.widths.data, t.text, {5, 3});
-    if (!s.input.curve_per_degree || std::abs(*s.input.curve_per_degree) < 1e-6) return;
-    const double unit = unit::size_of_unit(unit::Kind::length, s.easel.words.voice().units);
-    const double per_degree = *s.input.curve_per_degree / unit;
-    const double step = pleasant_step(std::abs(per_degree) * s.reach * 1.5, 3);
+    const auto metres = curve_step(s.easel, s.input);
+    if (!metres) return;
+    const double step = *metres / *s.input.curve_per_degree; // degrees
     for (const double k : {-2.0, -1.0, 1.0, 2.0}) {
-        const auto ends = cut(s, 1, -1, k * step / per_degree);
+        const auto ends = cut(s, 1, -1, k * step);
         if (!ends) continue;
         add_line(d, *ends, 0.4, t.rule, {2.2, 2.2});
     }
@@ -258,6 +257,13 @@ void draw_middles(ink::Drawing& d, const Square& s, std::vector<ink::Rect> taken
 }
 
 } // namespace
+
+std::optional<double> curve_step(const Easel& easel, const ScatterInput& input) {
+    if (!input.curve_per_degree || std::abs(*input.curve_per_degree) < 1e-6) return std::nullopt;
+    const double unit = unit::size_of_unit(unit::Kind::length, easel.words.voice().units);
+    const double per_degree = std::abs(*input.curve_per_degree) / unit;
+    return pleasant_step(per_degree * fitted_reach(input) * 1.5, 3) * unit;
+}
 
 ink::Drawing scatter(const Easel& easel, const ScatterInput& input, double width) {
     const auto& tick = easel.theme.setting(theme::Text::tick);

@@ -34,4 +34,8 @@ struct ScatterInput {
 /// A square of that side plus the words around it. Shots beyond the axes become arrows at the edge.
 ink::Drawing scatter(const Easel& easel, const ScatterInput& input, double width);
 
+/// Metres of curve from one drawn line of equal curve to the next, for the words under the figure;
+/// nothing when those lines are not drawn.
+std::optional<double> curve_step(const Easel& easel, const ScatterInput& input);
+
 } // namespace figure

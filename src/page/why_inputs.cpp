@@ -15,6 +15,17 @@ namespace {
 
 using unit::Measure;
 
+/// Half the last digit that a page shows of the outcome, in SI or degrees.
+double least_way_shown(ball::Outcome outcome) {
+    return outcome == ball::Outcome::start ? 0.05 : 0.5 * unit::metres_in_a_yard;
+}
+
+/// A bar without length and without uncertainty would be an empty row.
+bool shows_nothing(const ball::Part& part, double least) {
+    return std::abs(part.value) < least && (!part.range || (std::abs(part.range->lower) < least &&
+                                                            std::abs(part.range->upper) < least));
+}
+
 /// A change below these is too small to share out. Our own choice, no source.
 constexpr double least_turn = 0.5; // degrees
 constexpr double least_way = 1.5;  // metres
@@ -39,6 +50,17 @@ figure::ScatterRow scatter_row(figure::Symbol symbol, std::string name,
     row.face = measure::describe(faces).median;
     row.path = measure::describe(paths).median;
     return row;
+}
+
+/// Axes wide enough that the words in the corners stay clear of the shots; 0 leaves it to the
+/// figure.
+double reach_of(const figure::ScatterInput& input) {
+    constexpr double roomy = 12; // degrees
+    for (const auto& row : input.rows)
+        for (const auto& shot : row.shots)
+            if (!shot.set_aside && std::max(std::abs(shot.face), std::abs(shot.path)) > roomy - 2)
+                return 0;
+    return roomy;
 }
 
 std::optional<double> number(const std::optional<unit::Degrees>& angle) {
@@ -91,6 +113,7 @@ std::optional<figure::ScatterInput> scatter_input(const figure::Easel& easel, co
     add(figure::Symbol::after, "figure.after", face->after);
     add(figure::Symbol::cold, "figure.cold", face->cold);
     if (input.rows.empty()) return std::nullopt;
+    input.reach = reach_of(input);
     if (story.ball) {
         input.face_share = story.ball->face_share;
         input.curve_per_degree = story.ball->curve_per_degree;
@@ -143,12 +166,13 @@ std::optional<figure::LadderInput> ladder_input(const figure::Easel& easel, cons
     for (std::size_t i = 0; i < ball.bag.size(); ++i)
         input.rungs.push_back(
             {club_name(ball.names[i], easel.words), ball.bag[i].loft.value, i == ball.in_hand});
+    const bool leaned = leans(ball);
     for (const auto& named : named_blocks(ball, easel.words)) {
         const BallBlock& b = *named.block;
         if (!b.club_loft || !b.plays_like) continue;
         figure::LoftMark mark{
             named.symbol,
-            named.name,
+            leaned ? easel.words.say("why.loft.as-if", {{"name", named.name}}) : named.name,
             b.club_loft->value,
             b.loft.origin == ball::LoftOrigin::measured      ? figure::LoftOrigin::measured
             : b.loft.origin == ball::LoftOrigin::from_launch ? figure::LoftOrigin::launch
@@ -164,6 +188,12 @@ std::optional<figure::LadderInput> ladder_input(const figure::Easel& easel, cons
     if (input.marks.empty()) return std::nullopt;
     return input;
 }
+
+bool few_shots(const BallStory& ball) {
+    return std::min(ball.before.shots, ball.after.shots) < measure::shots_for_probably;
+}
+
+bool leans(const BallStory& ball) { return ball.lean && std::abs(ball.lean->value) >= 0.05; }
 
 bool flight_is_drawn(const BallStory& ball) {
     return ball.before.typical || ball.after.typical || ball.cold.typical;
@@ -210,7 +240,7 @@ unit::Measure measure_of(ball::Outcome outcome) {
 
 std::vector<ball::Outcome> credited(const Story& story) {
     std::vector<ball::Outcome> out;
-    if (!story.ball || !story.ball->credit) return out;
+    if (!story.ball || !story.ball->credit || few_shots(*story.ball)) return out;
     for (const auto outcome : {ball::Outcome::start, ball::Outcome::carry, ball::Outcome::curve,
                                ball::Outcome::offline}) {
         const auto& told = (*story.ball->credit)[outcome];
@@ -228,7 +258,7 @@ figure::CreditInput credit_input(const figure::Easel& easel, const ball::Credit&
     std::string shares;
     const auto& w = easel.words;
     for (std::size_t i = 0; i < ball::factor_count; ++i) {
-        if (!told.shares[i]) continue;
+        if (!told.shares[i] || shows_nothing(*told.shares[i], least_way_shown(outcome))) continue;
         const auto factor = static_cast<ball::Factor>(i);
         figure::CreditShare share{static_cast<figure::Factor>(i), told.shares[i]->value, {}};
         if (const auto& range = told.shares[i]->range) share.range = {range->lower, range->upper};

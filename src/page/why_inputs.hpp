@@ -34,6 +34,10 @@ std::optional<figure::LadderInput> ladder_input(const figure::Easel& easel, cons
 /// Nothing when no block has flights.
 std::optional<figure::FlightInput> flight_input(const figure::Easel& easel, const Story& story);
 
+/// Too few in a block to say what a change came with, or what is left.
+bool few_shots(const BallStory& ball);
+/// The ladder's marks are not the effective lofts themselves: a lean is added back.
+bool leans(const BallStory& ball);
 bool flight_is_drawn(const BallStory& ball);
 /// Every flight that is drawn lands where it was measured to land.
 bool landings_measured(const BallStory& ball);

@@ -55,17 +55,19 @@ std::vector<ink::Drawing> ladder_parts(const figure::Easel& easel, const Story& 
     const auto input = ladder_input(easel, story);
     if (!input) return {};
     auto title = head(easel, "why.club", width);
-    const double room = height - title.size.height - 4;
-    return {std::move(title), piece(figure::loft_ladder(easel, *input, width, room))};
+    auto note = said(easel, theme::Text::caption, loft_sentence(*story.ball, easel.words), width);
+    const double room = height - title.size.height - note.size.height - 10;
+    auto ladder = piece(figure::loft_ladder(easel, *input, width, room));
+    return {std::move(title), std::move(ladder), std::move(note)};
 }
 
 std::vector<ink::Drawing> flight_parts(const figure::Easel& easel, const Story& story, double width,
-                                       const Plan& plan) {
+                                       double above, const Plan& plan) {
     const auto input = flight_input(easel, story);
     if (!input) return {};
     std::vector<ink::Drawing> out;
     out.push_back(head(easel, "why.flight.above", width));
-    out.push_back(piece(figure::flight_above(easel, *input, width, plan.above * figure::mm)));
+    out.push_back(piece(figure::flight_above(easel, *input, width, above)));
     if (!plan.side) return out;
     out.push_back(head(easel, "why.flight.side", width));
     out.push_back(piece(figure::flight_side(easel, *input, width, 30 * figure::mm)));
@@ -79,7 +81,7 @@ std::vector<ink::Drawing> credit_parts(const figure::Easel& easel, const Story& 
     for (std::size_t i = 0; i < std::min(plan.credits, outcomes.size()); ++i) {
         if (i == 0) out.push_back(head(easel, "why.credit", width));
         const auto& credit = *story.ball->credit;
-        out.push_back(said(easel, theme::Text::body,
+        out.push_back(said(easel, theme::Text::caption,
                            credit_sentence(credit, outcomes[i], easel.words), width));
         out.push_back(
             piece(figure::credit_bars(easel, credit_input(easel, credit, outcomes[i]), width)));
@@ -113,6 +115,14 @@ void add_column(std::vector<Block>& blocks, const std::vector<ink::Drawing>& par
     }
 }
 
+bool has_ranges(const Story& story) {
+    const auto outcomes = credited(story);
+    return std::ranges::any_of(outcomes, [&](ball::Outcome outcome) {
+        const auto& shares = (*story.ball->credit)[outcome].shares;
+        return std::ranges::any_of(shares, [](const auto& s) { return s && s->range; });
+    });
+}
+
 void add_words(std::vector<Block>& blocks, const figure::Easel& easel, const Story& story) {
     const auto& w = easel.words;
     const double width = column_width(easel);
@@ -121,8 +131,9 @@ void add_words(std::vector<Block>& blocks, const figure::Easel& easel, const Sto
             easel, theme::Text::body,
             w.say("join.colon", {{"first", w.say("why.next.suggestion")}, {"second", next}}), 8,
             width));
-    auto notes = origin_notes(story, w);
-    if (!credited(story).empty()) notes.push_back(w.say("why.credit.range"));
+    auto notes = origin_notes(easel, story);
+    if (has_ranges(story)) notes.push_back(w.say("why.credit.range"));
+    if (few_shots(*story.ball)) notes.push_back(w.say("why.few"));
     if (!notes.empty())
         blocks.push_back(text_block(easel, theme::Text::small, joined(notes), 6, width));
 }
@@ -135,7 +146,7 @@ void add_ball(std::vector<Block>& blocks, const figure::Easel& easel, const Stor
     if (narrow) {
         add_column(blocks, impact_parts(easel, story, std::min(width, 120 * figure::mm)));
         add_column(blocks, ladder_parts(easel, story, width, 110 * figure::mm));
-        add_column(blocks, flight_parts(easel, story, width, plan));
+        add_column(blocks, flight_parts(easel, story, width, plan.above * figure::mm, plan));
         add_column(blocks, credit_parts(easel, story, width, plan));
         add_words(blocks, easel, story);
         return;
@@ -145,7 +156,10 @@ void add_ball(std::vector<Block>& blocks, const figure::Easel& easel, const Stor
     const auto impact = impact_parts(easel, story, wide);
     const double height = impact.empty() ? 80 * figure::mm : impact.front().size.height;
     const double aside = scatter ? width - wide - gutter : width;
-    const auto ladder = ladder_parts(easel, story, aside, scatter ? height : 70 * figure::mm);
+    auto ladder = ladder_parts(easel, story, aside, scatter ? height : 70 * figure::mm);
+    if (ladder.empty() && scatter) // no ladder without the club's loft: the impact takes the corner
+        if (const auto input = impact_input(easel, story))
+            ladder = {piece(figure::impact_above(easel, *input, aside))};
     if (scatter) {
         blocks.push_back(row("face against path", impact, ladder, wide + gutter, 10));
     } else {
@@ -154,8 +168,14 @@ void add_ball(std::vector<Block>& blocks, const figure::Easel& easel, const Stor
     }
     const double half = (width - gutter) / 2;
     const bool credits = !credited(story).empty();
-    const auto flights = flight_parts(easel, story, credits ? half : width, plan);
-    const auto shared = credit_parts(easel, story, flights.empty() ? width : half, plan);
+    const bool flown = flight_input(easel, story).has_value();
+    const auto shared = credit_parts(easel, story, flown ? half : width, plan);
+    // alone beside two sets of bars, the view from above stands upright and as high as they do
+    const double tall = stacked(shared, 5).size.height - 20;
+    const bool upright = !plan.side && plan.credits > 1 && tall > 60 * figure::mm;
+    const double room = credits ? half : width;
+    const auto flights = upright ? flight_parts(easel, story, std::min(room, tall - 1), tall, plan)
+                                 : flight_parts(easel, story, room, plan.above * figure::mm, plan);
     if (!flights.empty() || !shared.empty())
         blocks.push_back(row("flight and credit", flights, shared, half + gutter, 10));
     add_words(blocks, easel, story);
@@ -166,8 +186,8 @@ std::vector<Plan> plans() {
     std::vector<Plan> out;
     for (const auto& [side, credits] :
          std::array<std::pair<bool, std::size_t>, 3>{{{true, 2}, {false, 2}, {false, 1}}})
-        for (const double scatter : {98.0, 92.0, 86.0})
-            for (const double above : {56.0, 48.0, 40.0})
+        for (const double scatter : {98.0, 90.0, 82.0})
+            for (const double above : {52.0, 40.0})
                 out.push_back({scatter, above, side, credits});
     return out;
 }

@@ -64,8 +64,8 @@ std::vector<Block> theory_blocks(const figure::Easel& easel) {
                                   2));
     blocks.push_back(text_block(easel, theme::Text::caption, w.say("why.example.note"), 4));
     blocks.push_back(heading(easel, w.say("why.theory"), 12));
-    for (const char* key : {"ball.start.mostly-face", "ball.curve.usually", "ball.curve.strike",
-                            "loft.half-degree", "loft.half-degree.closed"})
+    for (const char* key :
+         {"ball.start.mostly-face", "ball.curve.usually", "ball.curve.strike", "why.theory.loft"})
         blocks.push_back(text_block(easel, theme::Text::body, w.say(key), 2));
     blocks.push_back(heading(easel, w.say("why.words"), 12));
     constexpr std::array<const char*, 5> left{"word.face", "word.path", "word.loft",

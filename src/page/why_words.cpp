@@ -86,7 +86,8 @@ std::string credit_sentence(const ball::Credit& credit, ball::Outcome outcome,
     if (best <= 0) return {};
     const Measure measure = measure_of(outcome);
     const double part = best / std::abs(change);
-    return w.say(part > 1     ? "why.credit.all"
+    return w.say(part > 1.1   ? "why.credit.more"
+                 : part > 0.9 ? "why.credit.nearly"
                  : part > 0.5 ? "why.credit.most"
                               : "why.credit.largest",
                  {{"noun", w.say("noun." + key_of(measure))},
@@ -96,10 +97,11 @@ std::string credit_sentence(const ball::Credit& credit, ball::Outcome outcome,
 }
 
 std::string next_sentence(const BallStory& ball, const words::Speaker& w) {
-    if (!ball.next) return {};
+    if (!ball.next || few_shots(ball)) return {};
     using ball::NextStep;
     const auto part = [&](double share) {
-        return words::fixed(std::min(1.0, share) * 100, 0, w.language()) + std::string(words::no_break_space) + "%";
+        return words::fixed(std::min(1.0, share) * 100, 0, w.language()) +
+               std::string(words::no_break_space) + "%";
     };
     std::string out;
     switch (ball.next->step) {
@@ -120,17 +122,31 @@ std::string next_sentence(const BallStory& ball, const words::Speaker& w) {
     return out + " " + w.say("next.coach");
 }
 
-std::vector<std::string> origin_notes(const Story& story, const words::Speaker& w) {
+std::string loft_sentence(const BallStory& ball, const words::Speaker& w) {
+    if (!ball.lean || !leans(ball)) return {};
+    std::string out;
+    for (const auto& named : named_blocks(ball, w))
+        if (named.block->club_loft)
+            out += w.say("why.loft.met",
+                         {{"name", named.name},
+                          {"loft", words::quantity(Measure::loft,
+                                                   named.block->loft.loft.value.value, w)}}) +
+                   " ";
+    return out + w.say(ball.lean->value > 0 ? "why.lean" : "why.lean.back",
+                       {{"x", words::quantity(Measure::loft, std::abs(ball.lean->value), w)}});
+}
+
+std::vector<std::string> origin_notes(const figure::Easel& easel, const Story& story) {
+    const auto& w = easel.words;
     const BallStory& ball = *story.ball;
     std::vector<std::string> out;
     if (ball.before.middle.path || ball.after.middle.path) out.push_back(share_note(ball, w));
+    if (const auto scatter = scatter_input(easel, story))
+        if (const auto step = figure::curve_step(easel, *scatter))
+            out.push_back(
+                w.say("why.curve-lines", {{"x", words::quantity(Measure::curve, *step, w)}}));
     for (const auto& named : named_blocks(ball, w))
         add_estimates(out, named, w);
-    const bool compared = ball.before.plays_like || ball.after.plays_like;
-    if (compared && ball.lean && std::abs(ball.lean->value) >= 0.05)
-        out.push_back(
-            w.say(ball.lean->value > 0 ? "why.lean" : "why.lean.back",
-                  {{"x", words::quantity(Measure::loft, std::abs(ball.lean->value), w)}}));
     if (flight_is_drawn(ball)) {
         out.push_back(w.say(landings_measured(ball) ? "why.lines.measured" : "why.lines.model"));
         out.push_back(air_note(story, w));

@@ -1,6 +1,7 @@
 // The sentences of the page on why the ball did that.
 #pragma once
 
+#include "figure/easel.hpp"
 #include "page/story.hpp"
 
 #include <string>
@@ -19,7 +20,11 @@ std::string cause_key(ball::Factor factor);
 /// What is left and whose it is, without its head; empty when it was not computed.
 std::string next_sentence(const BallStory& ball, const words::Speaker& words);
 
+/// The effective lofts as they were met, and the lean that is added back on the ladder; empty when
+/// none is.
+std::string loft_sentence(const BallStory& ball, const words::Speaker& words);
+
 /// Where the values of the page come from: the face's share, the estimates, the lean, the air.
-std::vector<std::string> origin_notes(const Story& story, const words::Speaker& words);
+std::vector<std::string> origin_notes(const figure::Easel& easel, const Story& story);
 
 } // namespace page

@@ -49,9 +49,11 @@ void take_own_bag(page::BallStory& ball, const record::Lesson& lesson,
 
 /// The club in hand stands in the bag at its own loft.
 void put_in_hand(page::BallStory& ball, const std::string& name, const std::string& typical_key) {
-    const auto own = std::ranges::find_if(ball.bag, [&](const ball::Club& c) {
+    auto own = std::ranges::find_if(ball.bag, [&](const ball::Club& c) {
         return plain(c.key) == plain(name) || (!typical_key.empty() && c.key == typical_key);
     });
+    if (own == ball.bag.end()) // under another name
+        own = std::ranges::find(ball.bag, ball.club->loft, &ball::Club::loft);
     ball.in_hand = static_cast<std::size_t>(own - ball.bag.begin());
     if (own != ball.bag.end()) {
         own->loft = ball.club->loft;
