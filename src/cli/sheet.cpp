@@ -32,7 +32,8 @@ Sheet::Sheet(const Workshop& workshop, Read& read, const text::Typesetter& type)
     : speaker_(wording_of(workshop, read), voice_of(read.lesson))
     , theme_(theme_of(read.lesson))
     , easel_{type, theme_, speaker_}
-    , story_(report::tell({read.lesson, read.table ? &*read.table : nullptr, read.library},
+    , story_(report::tell({read.lesson, read.table ? &*read.table : nullptr, read.library,
+                           workshop.clubs(), &speaker_},
                           read.findings)) {}
 
 page::Book Sheet::book(Read& read) const {

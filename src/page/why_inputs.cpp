@@ -134,6 +134,7 @@ std::optional<figure::ImpactInput> impact_input(const figure::Easel& easel, cons
     figure::ImpactInput input;
     const auto& w = easel.words;
     for (const auto& named : named_blocks(*story.ball, w)) {
+        if (named.symbol == figure::Symbol::cold) continue;
         const BallBlock& b = *named.block;
         figure::Impact state{
             named.symbol, named.name, number(b.middle.face), number(b.middle.path), number(b.start),

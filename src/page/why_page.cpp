@@ -16,10 +16,13 @@ namespace {
 /// What a page leaves out when it is too full, and how wide its scatter is.
 struct Plan {
     double scatter = 98; // millimetres
-    double above = 52;   // height of the flights seen from above, millimetres
+    double above = 50;   // height of the flights seen from above, millimetres
     bool side = true;    // flights seen from the side
+    bool lean = true;    // the note on the lean stands under the ladder, else at the foot
     std::size_t credits = 2;
 };
+
+constexpr double part_gap = 5; // points, inside a stack
 
 ink::Drawing piece(ink::Drawing drawing) { return tagged(std::move(drawing), "Figure"); }
 
@@ -51,11 +54,12 @@ std::vector<ink::Drawing> impact_parts(const figure::Easel& easel, const Story& 
 }
 
 std::vector<ink::Drawing> ladder_parts(const figure::Easel& easel, const Story& story, double width,
-                                       double height) {
+                                       double height, bool lean) {
     const auto input = ladder_input(easel, story);
     if (!input) return {};
     auto title = head(easel, "why.club", width);
-    auto note = said(easel, theme::Text::caption, loft_sentence(*story.ball, easel.words), width);
+    auto note = said(easel, theme::Text::caption,
+                     lean ? loft_sentence(*story.ball, easel.words) : std::string(), width);
     const double room = height - title.size.height - note.size.height - 10;
     auto ladder = piece(figure::loft_ladder(easel, *input, width, room));
     return {std::move(title), std::move(ladder), std::move(note)};
@@ -74,11 +78,12 @@ std::vector<ink::Drawing> flight_parts(const figure::Easel& easel, const Story& 
     return out;
 }
 
+/// Bars and sentence of the outcomes from `first` up to `last`.
 std::vector<ink::Drawing> credit_parts(const figure::Easel& easel, const Story& story, double width,
-                                       const Plan& plan) {
+                                       std::size_t first, std::size_t last) {
     std::vector<ink::Drawing> out;
     const auto outcomes = credited(story);
-    for (std::size_t i = 0; i < std::min(plan.credits, outcomes.size()); ++i) {
+    for (std::size_t i = first; i < std::min(last, outcomes.size()); ++i) {
         if (i == 0) out.push_back(head(easel, "why.credit", width));
         const auto& credit = *story.ball->credit;
         out.push_back(said(easel, theme::Text::caption,
@@ -92,13 +97,12 @@ std::vector<ink::Drawing> credit_parts(const figure::Easel& easel, const Story& 
 /// Two stacks side by side; one alone takes the whole row.
 Block row(std::string name, const std::vector<ink::Drawing>& left,
           const std::vector<ink::Drawing>& right, double second, double space_before) {
-    constexpr double between = 5;
     Block block{.name = std::move(name)};
     block.space_before = space_before;
     const bool both = !left.empty() && !right.empty();
     block.pieces.push_back(
-        {both ? side_by_side({{stacked(left, between), 0}, {stacked(right, between), second}})
-              : stacked(left.empty() ? right : left, between)});
+        {both ? side_by_side({{stacked(left, part_gap), 0}, {stacked(right, part_gap), second}})
+              : stacked(left.empty() ? right : left, part_gap)});
     return block;
 }
 
@@ -123,7 +127,8 @@ bool has_ranges(const Story& story) {
     });
 }
 
-void add_words(std::vector<Block>& blocks, const figure::Easel& easel, const Story& story) {
+void add_words(std::vector<Block>& blocks, const figure::Easel& easel, const Story& story,
+               bool lean) {
     const auto& w = easel.words;
     const double width = column_width(easel);
     if (const auto next = next_sentence(*story.ball, w); !next.empty())
@@ -132,53 +137,82 @@ void add_words(std::vector<Block>& blocks, const figure::Easel& easel, const Sto
             w.say("join.colon", {{"first", w.say("why.next.suggestion")}, {"second", next}}), 8,
             width));
     auto notes = origin_notes(easel, story);
+    if (!lean) notes.insert(notes.begin(), loft_sentence(*story.ball, w));
     if (has_ranges(story)) notes.push_back(w.say("why.credit.range"));
     if (few_shots(*story.ball)) notes.push_back(w.say("why.few"));
     if (!notes.empty())
         blocks.push_back(text_block(easel, theme::Text::small, joined(notes), 6, width));
 }
 
-void add_ball(std::vector<Block>& blocks, const figure::Easel& easel, const Story& story,
-              const Plan& plan) {
-    const double width = column_width(easel), gutter = easel.theme.gutter * figure::mm * 1.5;
-    const bool narrow =
-        width < 150 * figure::mm || easel.theme.setting(theme::Text::body).style.size > 14;
-    if (narrow) {
-        add_column(blocks, impact_parts(easel, story, std::min(width, 120 * figure::mm)));
-        add_column(blocks, ladder_parts(easel, story, width, 110 * figure::mm));
-        add_column(blocks, flight_parts(easel, story, width, plan.above * figure::mm, plan));
-        add_column(blocks, credit_parts(easel, story, width, plan));
-        add_words(blocks, easel, story);
-        return;
-    }
-    const bool scatter = scatter_input(easel, story).has_value();
-    const double wide = scatter ? plan.scatter * figure::mm : width;
-    const auto impact = impact_parts(easel, story, wide);
-    const double height = impact.empty() ? 80 * figure::mm : impact.front().size.height;
-    const double aside = scatter ? width - wide - gutter : width;
-    auto ladder = ladder_parts(easel, story, aside, scatter ? height : 70 * figure::mm);
-    if (ladder.empty() && scatter) // no ladder without the club's loft: the impact takes the corner
-        if (const auto input = impact_input(easel, story))
-            ladder = {piece(figure::impact_above(easel, *input, aside))};
-    if (scatter) {
-        blocks.push_back(row("face against path", impact, ladder, wide + gutter, 10));
-    } else {
-        if (!impact.empty()) blocks.push_back(row("impact", impact, {}, 0, 10));
-        if (!ladder.empty()) blocks.push_back(row("loft", ladder, {}, 0, 10));
-    }
-    const double half = (width - gutter) / 2;
-    const bool credits = !credited(story).empty();
+bool is_narrow(const figure::Easel& easel) {
+    return column_width(easel) < 150 * figure::mm ||
+           easel.theme.setting(theme::Text::body).style.size > 14;
+}
+
+/// Everything under each other, over as many pages as it takes.
+void add_narrow(std::vector<Block>& blocks, const figure::Easel& easel, const Story& story,
+                const Plan& plan) {
+    const double width = column_width(easel);
+    add_column(blocks, impact_parts(easel, story, std::min(width, 120 * figure::mm)));
+    add_column(blocks, ladder_parts(easel, story, width, 110 * figure::mm, true));
+    add_column(blocks, flight_parts(easel, story, width, plan.above * figure::mm, plan));
+    add_column(blocks, credit_parts(easel, story, width, 0, plan.credits));
+    add_words(blocks, easel, story, true);
+}
+
+/// Flights on the left, what changed with what on the right.
+Block lower_row(const figure::Easel& easel, const Story& story, const Plan& plan, double gutter) {
+    const double width = column_width(easel), half = (width - gutter) / 2;
     const bool flown = flight_input(easel, story).has_value();
-    const auto shared = credit_parts(easel, story, flown ? half : width, plan);
+    const auto shared = credit_parts(easel, story, flown ? half : width, 0, plan.credits);
     // alone beside two sets of bars, the view from above stands upright and as high as they do
-    const double tall = stacked(shared, 5).size.height - 20;
+    const double tall = stacked(shared, part_gap).size.height - 20;
     const bool upright = !plan.side && plan.credits > 1 && tall > 60 * figure::mm;
-    const double room = credits ? half : width;
+    const double room = shared.empty() ? width : half;
     const auto flights = upright ? flight_parts(easel, story, std::min(room, tall - 1), tall, plan)
                                  : flight_parts(easel, story, room, plan.above * figure::mm, plan);
-    if (!flights.empty() || !shared.empty())
-        blocks.push_back(row("flight and credit", flights, shared, half + gutter, 10));
-    add_words(blocks, easel, story);
+    return row("flight and credit", flights, shared, half + gutter, 10);
+}
+
+/// Without a ladder the flights take its place beside the scatter, and the bars the row below.
+void add_without_ladder(std::vector<Block>& blocks, const figure::Easel& easel, const Story& story,
+                        const Plan& plan, double gutter) {
+    const double width = column_width(easel), wide = plan.scatter * figure::mm,
+                 aside = width - wide - gutter, half = (width - gutter) / 2;
+    const auto scatter = impact_parts(easel, story, wide);
+    std::vector<ink::Drawing> beside =
+        flight_parts(easel, story, aside, scatter.front().size.height - 20,
+                     {.scatter = plan.scatter, .side = false});
+    if (beside.empty())
+        if (const auto input = impact_input(easel, story))
+            beside = {piece(figure::impact_above(easel, *input, aside))};
+    blocks.push_back(row("face against path", scatter, beside, wide + gutter, 10));
+    blocks.push_back(row("credit", credit_parts(easel, story, half, 0, 1),
+                         credit_parts(easel, story, half, 1, plan.credits), half + gutter, 10));
+    add_words(blocks, easel, story, true);
+}
+
+void add_ball(std::vector<Block>& blocks, const figure::Easel& easel, const Story& story,
+              const Plan& plan) {
+    if (is_narrow(easel)) return add_narrow(blocks, easel, story, plan);
+    const double width = column_width(easel), gutter = easel.theme.gutter * figure::mm * 1.5;
+    const bool scatter = scatter_input(easel, story).has_value(),
+               ladder = ladder_input(easel, story).has_value();
+    if (scatter && !ladder) return add_without_ladder(blocks, easel, story, plan, gutter);
+    const double wide = plan.scatter * figure::mm;
+    const auto impact = impact_parts(easel, story, scatter ? wide : width);
+    if (scatter) {
+        const auto beside = ladder_parts(easel, story, width - wide - gutter,
+                                         impact.front().size.height, plan.lean);
+        blocks.push_back(row("face against path", impact, beside, wide + gutter, 10));
+    } else {
+        if (!impact.empty()) blocks.push_back(row("impact", impact, {}, 0, 10));
+        if (ladder)
+            blocks.push_back(row(
+                "loft", ladder_parts(easel, story, width, 70 * figure::mm, plan.lean), {}, 0, 10));
+    }
+    blocks.push_back(lower_row(easel, story, plan, gutter));
+    add_words(blocks, easel, story, plan.lean || !ladder);
 }
 
 /// In the order in which they are tried: the fullest first.
@@ -186,9 +220,9 @@ std::vector<Plan> plans() {
     std::vector<Plan> out;
     for (const auto& [side, credits] :
          std::array<std::pair<bool, std::size_t>, 3>{{{true, 2}, {false, 2}, {false, 1}}})
-        for (const double scatter : {98.0, 90.0, 82.0})
-            for (const double above : {52.0, 40.0})
-                out.push_back({scatter, above, side, credits});
+        for (const auto& [scatter, lean] : std::array<std::pair<double, bool>, 5>{
+                 {{98, true}, {90, true}, {90, false}, {80, false}, {74, false}}})
+            out.push_back({scatter, scatter > 90 ? 50.0 : 42.0, side, lean, credits});
     return out;
 }
 
@@ -207,7 +241,8 @@ Section why_page(const figure::Easel& easel, const Story& story) {
             break;
         }
         add_ball(section.blocks, easel, story, plan);
-        if (total_height(section.blocks) <= room) break;
+        std::erase_if(section.blocks, [](const Block& b) { return b.height() <= 0; });
+        if (is_narrow(easel) || total_height(section.blocks) <= room) break;
     }
     return section;
 }
