@@ -20,6 +20,7 @@ struct Command {
 
 Run set_up_lesson(CLI::App& app, const Common& common);
 Run set_up_check(CLI::App& app, const Common& common);
+Run set_up_numbers(CLI::App& app, const Common& common);
 Run set_up_figure(CLI::App& app, const Common& common);
 Run set_up_begin(CLI::App& app, const Common& common);
 
@@ -27,6 +28,7 @@ inline constexpr std::array commands{
     Command{"lesson", "Print the lesson summary of each record as a PDF", set_up_lesson},
     Command{"check", "Read records and their shot tables, tell every fault, draw nothing",
             set_up_check},
+    Command{"numbers", "Print all that was computed as a table, CSV or JSON", set_up_numbers},
     Command{"figure", "Write one figure of a sheet as SVG, PNG or PDF", set_up_figure},
     Command{"begin", "Start a lesson: a record ready to fill in, and an empty shot table",
             set_up_begin},

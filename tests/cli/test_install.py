@@ -56,7 +56,7 @@ class Templates(InFolder):
         shutil.copytree(RIGHT_HAND.parent, lesson)
         (self.folder / "academy" / "drills.yaml").write_text(
             "- {id: H1, family: hold, name: Our own lay, purpose: It is ours., need: Club, space: no swing,\n"
-            "   dose: 5 times, check: Is it right?, steps: [Take your hold., Look down.]}\n", encoding="utf-8")
+            "   dose: 5 times, check: \"Is it right?\", steps: [Take your hold., Look down.]}\n", encoding="utf-8")
         target = self.folder / "sheet.pdf"
         self.expect(run("lesson", lesson / "lesson.yaml", "-o", target), 0)
         self.assertIn("Our own lay", tool("pdftotext", target, "-"))
