@@ -1,8 +1,11 @@
-"""The smaller commands: a new record, one figure of a sheet."""
+"""The smaller commands: a new record, the numbers and the figures of a sheet."""
+import csv
+import json
 import re
+import statistics
 import unittest
 
-from program import RIGHT_HAND, InFolder, run, tool
+from program import RECORDS, RIGHT_HAND, InFolder, run, tool
 
 
 class Begin(InFolder):
@@ -17,6 +20,35 @@ class Begin(InFolder):
         self.expect(run("begin", self.folder), 1, "is there already")
         self.assertEqual(path.read_bytes(), before)
         self.assertEqual(self.files(), ["lesson.yaml"])
+
+
+class Numbers(InFolder):
+    def rows(self, record, form):
+        text = self.expect(run("numbers", record, "--as", form), 0).stdout.decode("utf-8")
+        return json.loads(text)["numbers"] if form == "json" else list(csv.DictReader(text.splitlines()))
+
+    def test_json_and_csv_hold_the_same_numbers(self):
+        for record in RECORDS:
+            with self.subTest(example=record.parent.name):
+                from_json, from_csv = self.rows(record, "json"), self.rows(record, "csv")
+                self.assertEqual([(r["what"], r.get("block", "")) for r in from_json],
+                                 [(r["what"], r["block"]) for r in from_csv])
+                for ours, cell in zip(from_json, from_csv):
+                    if cell["value"]:
+                        self.assertAlmostEqual(ours["value"], float(cell["value"]), places=5)
+
+    def test_median_and_mean_are_those_that_python_finds_in_the_table(self):
+        with open(RIGHT_HAND.parent / "shots.csv", encoding="utf-8") as table:
+            faces = [float(shot["face"]) for shot in csv.DictReader(table)
+                     if shot["block"] == "before" and not shot["set aside"]]
+        told = {(r["what"], r["block"]): r for r in self.rows(RIGHT_HAND, "csv")}
+        self.assertEqual(int(told["face: count", "before"]["value"]), len(faces))
+        for what, value in (("median", statistics.median(faces)), ("mean", statistics.mean(faces)),
+                            ("standard deviation", statistics.stdev(faces))):
+            self.assertAlmostEqual(float(told[f"face: {what}", "before"]["value"]), value, places=5)
+
+    def test_another_form_is_wrong_use(self):
+        self.expect(run("numbers", RIGHT_HAND, "--as", "xml"), 2, "xml", "table")
 
 
 class Figure(InFolder):
