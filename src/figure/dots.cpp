@@ -51,9 +51,27 @@ std::vector<double> swarm(const std::vector<Dot>& dots, const Scale& scale, doub
     return y;
 }
 
+/// Names of the rows, and at the ends of a sided axis the directions.
+void add_names(ink::Drawing& d, const Easel& easel, const DotInput& input, const Scale& scale,
+               double row_height) {
+    const auto style = easel.theme.setting(theme::Text::tick).style;
+    double y = row_height / 2;
+    for (const DotRow& row : input.rows) {
+        d.add(label(easel, style, row.name, {0, y + middle(style)}));
+        y += row_height;
+    }
+    if (!unit::row(input.measure).sided) return;
+    const double foot = d.size.height + easel.theme.setting(theme::Text::tick).leading;
+    d.add(label(easel, style, easel.words.say("figure.end.other.left"), {scale.from, foot}));
+    d.add(label(easel, style, easel.words.say("figure.end.other.right"), {scale.to, foot},
+                text::Align::right));
+    d.size.height = foot + 3;
+}
+
 } // namespace
 
-ink::Drawing strip(const Easel& easel, const DotInput& input, const Scale& scale, double width) {
+ink::Drawing strip(const Easel& easel, const DotInput& input, const Scale& scale, double width,
+                   bool named) {
     const auto& t = easel.theme;
     const double line = t.setting(theme::Text::tick).leading;
     const double row_height = input.rows.size() > 2 ? 10.5 : 12.5, radius = 2.4;
@@ -110,6 +128,7 @@ ink::Drawing strip(const Easel& easel, const DotInput& input, const Scale& scale
                       t.rule,
                       {},
                       ink::Cap::butt});
+    if (named) add_names(d, easel, input, scale, row_height);
     return d;
 }
 

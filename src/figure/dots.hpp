@@ -37,8 +37,10 @@ struct DotInput {
 /// is a wish; many shots share it.
 ink::Drawing shot_by_shot(const Easel& easel, const DotInput& input, double width, double height);
 
-/// A small strip for a table's row: dots on one line a block, middle half and median.
-ink::Drawing strip(const Easel& easel, const DotInput& input, const Scale& scale, double width);
+/// A small strip for a table's row: dots on one line a block, middle half and median. `named`: the
+/// rows bear their names left of the scale, a sided axis its directions.
+ink::Drawing strip(const Easel& easel, const DotInput& input, const Scale& scale, double width,
+                   bool named = false);
 
 /// Values of all dots that count, and the wanted range: what a scale must hold.
 std::vector<double> spread_of(const DotInput& input);

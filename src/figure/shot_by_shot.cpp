@@ -32,7 +32,7 @@ double draw_block(ink::Drawing& d, const Frame& f, const DotRow& row, double y) 
     const auto& t = f.easel.theme;
     const bool sided = unit::row(f.input.measure).sided;
     const double foot = y + static_cast<double>(row.dots.size()) * f.row;
-    const double radius = std::clamp(f.row * 0.34, 0.9, 3.1);
+    const double radius = std::clamp(f.row * 0.4, 2.0, 3.1);
     const double from = sided ? f.scale(0) : f.scale.from;
 
     d.add(label(f.easel, bold(f.easel, theme::Text::label), row.name,

@@ -87,9 +87,9 @@ std::string notes(const figure::Easel& easel, const Story& story) {
 std::string rule_text(const figure::Easel& easel, const Evidence& aim, const record::Aim& wanted) {
     const auto& w = easel.words;
     const words::Holes worth{{"worth", words::quantity(aim.measure, wanted.worth_having, w)}};
-    std::vector<std::string> out{w.say("rule.changed"), w.say("rule.probably"),
-                                 w.say("rule.margin"), w.say("rule.worth", worth),
-                                 w.say("rule.few")};
+    std::vector<std::string> out{w.say("rule.shift"),        w.say("rule.changed"),
+                                 w.say("rule.probably"),     w.say("rule.margin"),
+                                 w.say("rule.worth", worth), w.say("rule.few")};
     return joined(out);
 }
 
@@ -110,17 +110,13 @@ void add_shots(std::vector<Block>& blocks, const figure::Easel& easel, const Sto
 /// A lesson without shots: its evidence is the hold.
 void add_checks(std::vector<Block>& blocks, const figure::Easel& easel, const Story& story) {
     const auto& w = easel.words;
-    const auto before = count_looks(story.lesson.before, story.lesson.target);
-    const auto after = count_looks(story.lesson.after, story.lesson.target);
     blocks.push_back(text_block(easel, theme::Text::lead,
                                 w.say("checks.no-shots") + " " + w.say("checks.evidence"), 0));
-    if (before.of > 0 && after.of > 0)
-        blocks.push_back(text_block(easel, theme::Text::lead,
-                                    w.say("checks.counts", {{"before", before.right},
-                                                            {"of_before", before.of},
-                                                            {"after", after.right},
-                                                            {"of_after", after.of}}),
-                                    6));
+    if (const LookCount n = count_looks(story.lesson); n.of > 0)
+        blocks.push_back(text_block(
+            easel, theme::Text::lead,
+            w.say("checks.before-after", {{"before", n.before}, {"after", n.after}, {"of", n.of}}),
+            6));
     blocks.push_back(checklist(easel, story));
     blocks.push_back(heading(easel, w.say("checks.pairs"), 18));
     for (const Aspect& a : aspects(story, w))

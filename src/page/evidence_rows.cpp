@@ -65,7 +65,13 @@ figure::Scale strip_scale(const figure::DotInput& input, double width, double re
 }
 
 ink::Drawing aim_strip(const figure::Easel& easel, const figure::DotInput& input, double width) {
-    return figure::strip(easel, input, strip_scale(input, width, 0), width);
+    figure::Scale scale = strip_scale(input, width, 0);
+    double names = 0;
+    for (const auto& row : input.rows)
+        names = std::max(
+            names, easel.type.line(row.name, easel.theme.setting(theme::Text::tick).style).width);
+    scale.from = names + 10;
+    return figure::strip(easel, input, scale, width, true);
 }
 
 } // namespace page

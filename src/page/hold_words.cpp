@@ -99,7 +99,7 @@ std::vector<Shown> shown_in(hand::View view) {
     case hand::View::fingers_first:
         return {{"pair.order", "finger"}, {"pair.pad", "heel pad"}};
     case hand::View::golfers_eye:
-        return {{"pair.knuckles", "knuckle 1"}, {"pair.v", "V end"}, {"pair.thumb", "thumb tip"}};
+        return {{"pair.knuckles", "knuckle 1"}, {"pair.v", "V fork"}, {"pair.thumb", "thumb tip"}};
     case hand::View::butt_end:
         return {{"pair.pad", "heel pad"}, {"pair.gap", "gap"}};
     case hand::View::balance:
@@ -132,16 +132,23 @@ Looks looks(const unit::Grip& g, const unit::Grip& target) {
     const auto pad_on =
         g.heel_pad ? std::optional(*g.heel_pad == unit::HeelPad::on_top) : std::nullopt;
     out[3] = both(pad_on, g.gap ? std::optional(!*g.gap) : std::nullopt);
-    if (g.knuckles) out[4] = std::abs(*g.knuckles - target.knuckles.value_or(2)) < 0.26;
+    // common practice, no source: two to two and a half show, unless the coach names a number
+    if (g.knuckles)
+        out[4] = target.knuckles ? std::abs(*g.knuckles - *target.knuckles) < 0.26
+                                 : *g.knuckles >= 2 && *g.knuckles <= 2.5;
     if (g.balance) out[5] = *g.balance == unit::Balance::stays;
     return out;
 }
 
-LookCount count_looks(const unit::Grip& grip, const unit::Grip& target) {
+LookCount count_looks(const record::Lesson& lesson) {
+    const Looks before = looks(lesson.before, lesson.target);
+    const Looks after = looks(lesson.after, lesson.target);
     LookCount n;
-    for (const auto& look : looks(grip, target)) {
-        n.right += look && *look;
-        n.of += look.has_value();
+    for (std::size_t i = 0; i < before.size(); ++i) {
+        if (!before[i] || !after[i]) continue;
+        n.before += *before[i];
+        n.after += *after[i];
+        ++n.of;
     }
     return n;
 }

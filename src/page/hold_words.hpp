@@ -33,11 +33,11 @@ std::string sentence(const Aspect& aspect, const words::Speaker& words);
 using Looks = std::array<std::optional<bool>, 6>;
 Looks looks(const unit::Grip& grip, const unit::Grip& target);
 
-/// How many of the looks that were taken came out right.
+/// Of the looks that were taken both before and after, how many came out right each time.
 struct LookCount {
-    int right = 0, of = 0;
+    int before = 0, after = 0, of = 0;
 };
-LookCount count_looks(const unit::Grip& grip, const unit::Grip& target);
+LookCount count_looks(const record::Lesson& lesson);
 
 /// The number of knuckles the coach wants, two when the record names none.
 double wanted_knuckles(const record::Lesson& lesson);

@@ -76,6 +76,15 @@ NoteGroup cold_tests(const Easel& easel, const Story& story) {
         const std::string next = "kept.next" + key.substr(4);
         if (w.has(next)) text += "\n" + w.say(next);
         group.notes.push_back({w.say(key + ".head"), text, Text::body});
+    } else if (aim && aim->cold_sample && aim->cold_sample->count > 0) {
+        group.notes.push_back(
+            {{},
+             w.say("kept.text",
+                   {{"n", aim->cold_sample->count},
+                    {"date", words::date_long(story.lesson.date.value, w)},
+                    {"noun", w.say("noun." + key_of(aim->measure))},
+                    {"value", words::side(aim->measure, aim->cold_sample->median, w)}}),
+             Text::body});
     } else {
         group.notes.push_back({{}, w.say("history.cold-none"), Text::body});
     }

@@ -19,7 +19,8 @@ std::string tonight(const figure::Easel& easel, const Story& story, std::size_t 
     if (story.drills.empty()) return easel.words.say("one.tonight.none");
     const auto& first = story.drills.front().drill;
     return easel.words.say("one.drill-reference", {{"n", 1}, {"name", first.name}}) + ". " +
-           easel.words.say("one.minutes", {{"n", first.minutes}, {"x", drill_page}});
+           easel.words.say("one.minutes", {{"n", first.minutes}, {"x", drill_page}}) + "\n" +
+           first.cue;
 }
 
 /// Saw, changed, tonight: three answers, the coach's in the coach's letter.
@@ -65,8 +66,8 @@ std::optional<Block> hands(const figure::Easel& easel, const Story& story, doubl
     add(view->after, "grip.after");
     const double beside = column_width(easel) - x;
     std::vector<ink::Drawing> lines;
-    lines.push_back(figure::paragraph(easel, theme::Text::label,
-                                      easel.words.say(view_key(view->view)), beside));
+    lines.push_back(
+        figure::paragraph(easel, theme::Text::label, easel.words.say("checks.pairs"), beside));
     for (const Aspect& a : aspects(story, easel.words)) {
         if (lines.size() > 6) break;
         lines.push_back(
@@ -88,13 +89,10 @@ std::optional<Block> hands(const figure::Easel& easel, const Story& story, doubl
 
 /// Without shots the looks at the hold stand where the verdict would.
 std::optional<Block> checks(const figure::Easel& easel, const Story& story) {
-    const auto before = count_looks(story.lesson.before, story.lesson.target);
-    const auto after = count_looks(story.lesson.after, story.lesson.target);
-    if (story.table || before.of == 0 || after.of == 0) return std::nullopt;
-    const std::string counts = easel.words.say("checks.counts", {{"before", before.right},
-                                                                 {"of_before", before.of},
-                                                                 {"after", after.right},
-                                                                 {"of_after", after.of}});
+    const LookCount n = count_looks(story.lesson);
+    if (story.table || n.of == 0) return std::nullopt;
+    const std::string counts = easel.words.say(
+        "checks.before-after", {{"before", n.before}, {"after", n.after}, {"of", n.of}});
     const double width = column_width(easel);
     Block block{.name = "checks"};
     block.space_before = 14;
@@ -160,8 +158,9 @@ Block sign_off(const figure::Easel& easel, const Story& story) {
                             story.lesson.coach.name.empty() ? w.say("one.signed.coach")
                                                             : story.lesson.coach.name,
                             {0, 28}));
-    right.add(figure::label(easel, theme::Text::small, w.say("one.letter"), {half, 28},
-                            text::Align::right));
+    auto letter = easel.theme.setting(theme::Text::small).style;
+    letter.family = easel.theme.setting(theme::Text::coach).style.family;
+    right.add(figure::label(easel, letter, w.say("one.letter"), {half, 28}, text::Align::right));
     Block block{.name = "sign-off"};
     block.space_before = 10;
     block.at_foot = true;

@@ -1,5 +1,6 @@
 #include "report/lesson_report.hpp"
 
+#include "figure/grip.hpp"
 #include "page/drill_page.hpp"
 #include "page/evidence_page.hpp"
 #include "page/expect_page.hpp"
@@ -9,12 +10,25 @@
 #include "page/one_thing.hpp"
 #include "page/self_check.hpp"
 #include "page/why_page.hpp"
+#include "report/tell_hold.hpp"
 
 #include "words/date.hpp"
 
 namespace report {
 
 namespace {
+
+/// The hold that the drill trains: the coach's target, drawn at the size of the drill's picture.
+page::HoldPicture posed_hands(const figure::Easel& easel, const page::Story& story) {
+    return [&easel, &story](std::string_view name, double width,
+                            double height) -> std::optional<ink::Drawing> {
+        const auto view = view_named(name);
+        if (!view) return std::nullopt;
+        const hand::Picture picture = hand::draw(*hand::pose(target_wish(story.lesson)), *view);
+        const double fitted = std::min(width, height * picture.width / picture.height);
+        return figure::hand_drawing(easel.theme, picture, story.lesson.student.hand.value, fitted);
+    };
+}
 
 std::vector<page::Section> sections(const figure::Easel& easel, const page::Story& story,
                                     std::size_t drill_page) {
@@ -24,7 +38,7 @@ std::vector<page::Section> sections(const figure::Easel& easel, const page::Stor
     out.push_back(page::evidence_page(easel, story));
     out.push_back(page::why_page(easel, story));
     for (std::size_t i = 0; i < story.drills.size(); ++i) {
-        out.push_back(page::drill_page(easel, story, i));
+        out.push_back(page::drill_page(easel, story, i, posed_hands(easel, story)));
         if (i == 0) out.push_back(page::expect_page(easel, story));
     }
     if (story.drills.empty()) out.push_back(page::expect_page(easel, story));

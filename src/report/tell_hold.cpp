@@ -38,8 +38,7 @@ std::vector<View> fitting(const unit::Grip& a, const unit::Grip& b) {
 std::vector<View> chosen(const record::Lesson& lesson) {
     std::vector<View> out;
     for (const auto& wish : lesson.views)
-        for (const auto& named : names)
-            if (named.name == wish.value) out.push_back(named.view);
+        if (const auto view = view_named(wish.value)) out.push_back(*view);
     return out.empty() ? fitting(lesson.before, lesson.after) : out;
 }
 
@@ -61,6 +60,20 @@ double face_of(const page::Story& story, bool after) {
 }
 
 } // namespace
+
+std::optional<View> view_named(std::string_view name) {
+    const auto plain = [](std::string_view text) {
+        std::string out;
+        for (const char c : text)
+            if (c != '\'') out += c;
+        return out;
+    };
+    for (const auto& named : names)
+        if (plain(named.name) == plain(name)) return named.view;
+    return std::nullopt;
+}
+
+hand::Wish target_wish(const record::Lesson& lesson) { return wish_of(lesson, lesson.target); }
 
 void tell_hold(page::Story& story) {
     const auto& lesson = story.lesson;

@@ -8,4 +8,10 @@ namespace report {
 /// Poses what was recorded and draws the views the coach chose, else those that show what was seen.
 void tell_hold(page::Story& story);
 
+/// The view of that name as records and drills write it ("golfer's eye", "golfers eye").
+std::optional<hand::View> view_named(std::string_view name);
+
+/// The hold the coach wants: the recorded target, neutral where it is silent.
+hand::Wish target_wish(const record::Lesson& lesson);
+
 } // namespace report
