@@ -153,7 +153,7 @@ bool is_narrow(const figure::Easel& easel) {
 void add_narrow(std::vector<Block>& blocks, const figure::Easel& easel, const Story& story,
                 const Plan& plan) {
     const double width = column_width(easel);
-    add_column(blocks, impact_parts(easel, story, std::min(width, 120 * figure::mm)));
+    add_column(blocks, impact_parts(easel, story, width));
     add_column(blocks, ladder_parts(easel, story, width, 110 * figure::mm, true));
     add_column(blocks, flight_parts(easel, story, width, plan.above * figure::mm, plan));
     add_column(blocks, credit_parts(easel, story, width, 0, plan.credits));
@@ -171,6 +171,9 @@ Block lower_row(const figure::Easel& easel, const Story& story, const Plan& plan
     const double room = shared.empty() ? width : half;
     const auto flights = upright ? flight_parts(easel, story, std::min(room, tall - 1), tall, plan)
                                  : flight_parts(easel, story, room, plan.above * figure::mm, plan);
+    if (flights.empty() && shared.empty() && scatter_input(easel, story))
+        if (const auto input = impact_input(easel, story))
+            return row("impact", {piece(figure::impact_above(easel, *input, width))}, {}, 0, 14);
     return row("flight and credit", flights, shared, half + gutter, 10);
 }
 

@@ -4,6 +4,7 @@
 #include "report/tell_ball_club.hpp"
 
 #include "ball/opening.hpp"
+#include "measure/change.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -167,8 +168,11 @@ void tell_ball(page::Story& story, std::span<const drills::TypicalClub> clubs,
     ball.after = block_of(after, ball);
     ball.cold = block_of(cold, ball);
     compare_with_bag(ball);
-    // two set-ups are not compared, so nothing of their difference is shared out
-    if (conditions.same_set_up) give_credit(ball, before, after);
+    // two set-ups are not compared, so nothing of their difference is shared out; nor is the
+    // difference of a first look
+    if (conditions.same_set_up &&
+        std::min(before.size(), after.size()) >= measure::shots_for_probably)
+        give_credit(ball, before, after);
     find_share(ball);
     for (BallBlock* block : {&ball.before, &ball.after, &ball.cold})
         estimate_missing(*block, ball);

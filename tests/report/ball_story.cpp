@@ -200,6 +200,14 @@ TEST_CASE("two set-ups share out no difference") {
     CHECK_FALSE(told(lesson, table::of(open_face, square_face)).ball->credit);
 }
 
+TEST_CASE("fewer than five shots a side share out nothing and fit no share of the face") {
+    const auto lesson = lesson_with("seven iron");
+    const auto few = told(lesson, table::of({12, -3, 30, 34, 4}, {0, -3, 26, 34, 10}));
+    CHECK_FALSE(few.ball->credit);
+    CHECK(few.ball->share_source == page::ShareSource::geometry);
+    CHECK(told(lesson, table::of({12, -3, 30, 34, 5}, {0, -3, 26, 34, 5})).ball->credit);
+}
+
 TEST_CASE("numbers stand in the student's units, and parts add up to what was measured") {
     const auto lesson = lesson_with("seven iron");
     const auto shots = table::of(open_face, square_face);
