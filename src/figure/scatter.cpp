@@ -267,7 +267,7 @@ std::optional<double> curve_step(const Easel& easel, const ScatterInput& input) 
 
 ink::Drawing scatter(const Easel& easel, const ScatterInput& input, double width) {
     const auto& tick = easel.theme.setting(theme::Text::tick);
-    const double left = tick.style.size + 20, top = tick.leading + 4;
+    const double left = 2.4 * tick.style.size + 8, top = tick.leading + 4;
     const double side = width - left - 8;
     Square s{easel, input, {left, top, side, side}, fitted_reach(input)};
     ink::Drawing d;

@@ -6,6 +6,7 @@
 #include "page/expect_page.hpp"
 #include "page/furniture.hpp"
 #include "page/hold_page.hpp"
+#include "page/hold_words.hpp"
 #include "page/next_page.hpp"
 #include "page/one_thing.hpp"
 #include "page/self_check.hpp"
@@ -26,7 +27,11 @@ page::HoldPicture posed_hands(const figure::Easel& easel, const page::Story& sto
         if (!view) return std::nullopt;
         const hand::Picture picture = hand::draw(*hand::pose(target_wish(story.lesson)), *view);
         const double fitted = std::min(width, height * picture.width / picture.height);
-        return figure::hand_drawing(easel.theme, picture, story.lesson.student.hand.value, fitted);
+        ink::Drawing drawn =
+            figure::hand_drawing(easel.theme, picture, story.lesson.student.hand.value, fitted);
+        drawn.message =
+            easel.words.say(page::view_key(*view)) + ". " + easel.words.say("grip.caption.lead");
+        return drawn;
     };
 }
 
