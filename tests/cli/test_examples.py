@@ -81,8 +81,9 @@ class Examples(InFolder):
         for name, record, target in self.each():
             page_text = plain(tool("pdftotext", target, "-"))
             left = "hand: left" in record
-            self.assertEqual("Your lead hand is the right one" in page_text, left, name)
-            self.assertEqual("Your lead hand is the left one" in page_text, not left, name)
+            if "age: junior" not in record:
+                self.assertEqual("Your lead hand is the right one" in page_text, left, name)
+                self.assertEqual("Your lead hand is the left one" in page_text, not left, name)
             self.assertEqual("Lead hand (your right)" in page_text, left, name)
             self.assertEqual("Lead hand (your left)" in page_text, not left, name)
 
