@@ -53,7 +53,7 @@ int run(const Wishes& wishes, const Common& common) {
     if (!tell(read->findings, common.strict)) return findings;
     const text::PangoTypesetter type;
     const Sheet sheet(workshop, *read, type);
-    const auto names = report::figure_names(sheet.story());
+    const auto names = report::figure_names(sheet.easel(), sheet.story());
     if (wishes.name.empty()) {
         for (const auto& name : names)
             std::cout << name << "\n";

@@ -1,12 +1,21 @@
 #include "report/figures.hpp"
 
+#include <array>
+
+#include "figure/credit_bars.hpp"
 #include "figure/dots.hpp"
 #include "figure/drill_picture.hpp"
+#include "figure/flight_above.hpp"
+#include "figure/flight_side.hpp"
 #include "figure/grip.hpp"
+#include "figure/impact_above.hpp"
+#include "figure/loft_ladder.hpp"
+#include "figure/scatter.hpp"
 #include "page/evidence_rows.hpp"
 #include "page/hold_words.hpp"
 #include "page/parts.hpp"
 #include "page/verdict.hpp"
+#include "page/why_inputs.hpp"
 
 namespace report {
 
@@ -39,13 +48,49 @@ ink::Drawing pair(const figure::Easel& easel, const page::Story& story,
 
 } // namespace
 
-std::vector<std::string> figure_names(const page::Story& story) {
+namespace {
+
+constexpr std::array outcome_names{"credit-start", "credit-curve", "credit-carry",
+                                   "credit-offline"};
+
+/// The figures of the page "why", where the shots allow them.
+std::optional<ink::Drawing> why_figure(const figure::Easel& easel, const page::Story& story,
+                                       std::string_view name) {
+    const double wide = page::column_width(easel), half = page::columns(easel, 3);
+    if (name == "scatter")
+        if (const auto in = page::scatter_input(easel, story))
+            return figure::scatter(easel, *in, page::columns(easel, 4));
+    if (name == "impact")
+        if (const auto in = page::impact_input(easel, story))
+            return figure::impact_above(easel, *in, wide);
+    if (name == "ladder")
+        if (const auto in = page::ladder_input(easel, story))
+            return figure::loft_ladder(easel, *in, half, 90 * figure::mm);
+    if (name == "flight-above" || name == "flight-side")
+        if (const auto in = page::flight_input(easel, story))
+            return name == "flight-above" ? figure::flight_above(easel, *in, half, 90 * figure::mm)
+                                          : figure::flight_side(easel, *in, wide, 50 * figure::mm);
+    if (!story.ball || !story.ball->credit) return std::nullopt;
+    for (const auto outcome : page::credited(story))
+        if (outcome_names[static_cast<std::size_t>(outcome)] == name)
+            return figure::credit_bars(
+                easel, page::credit_input(easel, *story.ball->credit, outcome), half);
+    return std::nullopt;
+}
+
+} // namespace
+
+std::vector<std::string> figure_names(const figure::Easel& easel, const page::Story& story) {
     std::vector<std::string> names;
     for (const auto& view : story.views)
         names.push_back(short_name(view.view));
     if (page::aim_of(story)) names.emplace_back("aim");
     for (const auto& e : story.evidence)
         names.push_back("strip-" + page::key_of(e.measure));
+    for (const char* name :
+         {"scatter", "impact", "ladder", "flight-above", "flight-side", outcome_names[0],
+          outcome_names[1], outcome_names[2], outcome_names[3]})
+        if (why_figure(easel, story, name)) names.emplace_back(name);
     for (std::size_t i = 0; i < story.drills.size(); ++i)
         names.push_back("drill-" + std::to_string(i + 1));
     return names;
@@ -67,7 +112,7 @@ std::optional<ink::Drawing> figure_named(const figure::Easel& easel, const page:
             return figure::drill_picture(easel, story.drills[i].drill.picture,
                                          story.lesson.student.hand.value, page::columns(easel, 3),
                                          60 * figure::mm);
-    return std::nullopt;
+    return why_figure(easel, story, name);
 }
 
 } // namespace report

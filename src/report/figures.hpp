@@ -11,7 +11,7 @@
 namespace report {
 
 /// Names of the figures that this story can show, in the order of its pages.
-std::vector<std::string> figure_names(const page::Story& story);
+std::vector<std::string> figure_names(const figure::Easel& easel, const page::Story& story);
 
 /// The figure of that name at the size it has on the page; nothing for an unknown name.
 std::optional<ink::Drawing> figure_named(const figure::Easel& easel, const page::Story& story,
