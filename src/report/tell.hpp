@@ -23,7 +23,4 @@ struct Inputs {
 /// Measures, poses, chooses. A drill that the library does not have is a finding.
 page::Story tell(const Inputs& inputs, diag::Findings& findings);
 
-/// The measures a page lists, in the order of the house, the aim left out: at most `most`.
-std::vector<const page::Evidence*> listed(const page::Story& story, std::size_t most);
-
 } // namespace report
