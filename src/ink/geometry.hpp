@@ -26,8 +26,8 @@ struct Rect {
     Point centre() const { return {x + width / 2, y + height / 2}; }
     Rect inset(double by) const { return {x + by, y + by, width - 2 * by, height - 2 * by}; }
     bool contains(const Rect& other, double slack = 0) const {
-        return other.x >= x - slack && other.y >= y - slack &&
-               other.right() <= right() + slack && other.bottom() <= bottom() + slack;
+        return other.x >= x - slack && other.y >= y - slack && other.right() <= right() + slack &&
+               other.bottom() <= bottom() + slack;
     }
     bool overlaps(const Rect& other, double slack = 0) const {
         return other.x < right() - slack && other.right() > x + slack &&

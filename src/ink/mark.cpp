@@ -47,14 +47,16 @@ Rect Path::bounds() const {
 
 Path Path::moved(Point by) const {
     Path out = *this;
-    for (auto& s : out.segments_) s.a = s.a + by, s.b = s.b + by, s.to = s.to + by;
+    for (auto& s : out.segments_)
+        s.a = s.a + by, s.b = s.b + by, s.to = s.to + by;
     return out;
 }
 
 Path Path::scaled(double kx, double ky) const {
     Path out = *this;
     const auto scale = [&](Point& p) { p = {p.x * kx, p.y * ky}; };
-    for (auto& s : out.segments_) scale(s.a), scale(s.b), scale(s.to);
+    for (auto& s : out.segments_)
+        scale(s.a), scale(s.b), scale(s.to);
     return out;
 }
 
@@ -76,7 +78,8 @@ Path Path::round_rect(Rect r, double radius) {
         .line({r.right() - q, r.y})
         .curve({r.right() - k, r.y}, {r.right(), r.y + k}, {r.right(), r.y + q})
         .line({r.right(), r.bottom() - q})
-        .curve({r.right(), r.bottom() - k}, {r.right() - k, r.bottom()}, {r.right() - q, r.bottom()})
+        .curve({r.right(), r.bottom() - k}, {r.right() - k, r.bottom()},
+               {r.right() - q, r.bottom()})
         .line({r.x + q, r.bottom()})
         .curve({r.x + k, r.bottom()}, {r.x, r.bottom() - k}, {r.x, r.bottom() - q})
         .line({r.x, r.y + q})
@@ -97,7 +100,8 @@ Path Path::circle(Point c, double q) {
 
 Path Path::polyline(const std::vector<Point>& points, bool closed) {
     Path path;
-    for (const auto& p : points) path.empty() ? path.move(p) : path.line(p);
+    for (const auto& p : points)
+        path.empty() ? path.move(p) : path.line(p);
     if (closed && !path.empty()) path.close();
     return path;
 }
@@ -120,7 +124,8 @@ Mark moved(Mark mark, Point by) {
 
 void Drawing::add(const Drawing& other, Point at) {
     marks.reserve(marks.size() + other.marks.size());
-    for (const auto& mark : other.marks) marks.push_back(moved(mark, at));
+    for (const auto& mark : other.marks)
+        marks.push_back(moved(mark, at));
 }
 
 } // namespace ink

@@ -1,4 +1,5 @@
-// Marks: all that can be put on paper, as plain values. A drawing is data; painting decides nothing.
+// Marks: all that can be put on paper, as plain values. A drawing is data; painting decides
+// nothing.
 #pragma once
 
 #include "ink/geometry.hpp"
@@ -71,8 +72,8 @@ struct Style {
     int weight = 400; ///< 400 regular, 700 bold, 900 black
     bool italic = false;
     Colour colour;
-    double tracking = 0;    ///< extra space between letters, points
-    bool tabular = false;   ///< figures of even width
+    double tracking = 0;  ///< extra space between letters, points
+    bool tabular = false; ///< figures of even width
     friend bool operator==(const Style&, const Style&) = default;
 };
 

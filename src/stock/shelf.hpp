@@ -22,7 +22,8 @@ class Shelf {
   public:
     Shelf() = default;
     /// `folder` wins over the built-in file of the same name.
-    explicit Shelf(std::filesystem::path folder) : folder_(std::move(folder)) {}
+    explicit Shelf(std::filesystem::path folder)
+        : folder_(std::move(folder)) {}
 
     struct Item {
         std::string name; ///< what a finding calls the file

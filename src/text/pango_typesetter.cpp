@@ -55,8 +55,8 @@ Held<PangoAttrList> attributes(const ink::Style& style) {
     if (style.tracking != 0)
         pango_attr_list_insert(list.get(), pango_attr_letter_spacing_new(static_cast<int>(
                                                std::lround(style.tracking * PANGO_SCALE))));
-    pango_attr_list_insert(list.get(),
-                           pango_attr_font_features_new(style.tabular ? "tnum=1,lnum=1" : "pnum=1,lnum=1"));
+    pango_attr_list_insert(list.get(), pango_attr_font_features_new(
+                                           style.tabular ? "tnum=1,lnum=1" : "pnum=1,lnum=1"));
     return list;
 }
 

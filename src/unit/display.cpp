@@ -6,23 +6,29 @@ namespace unit {
 
 double size_of_unit(Kind kind, Units units) {
     switch (kind) {
-    case Kind::length: return units.distance == Distance::yards ? metres_in_a_yard : 1.0;
+    case Kind::length:
+        return units.distance == Distance::yards ? metres_in_a_yard : 1.0;
     case Kind::speed:
         if (units.speed == Speed::miles_per_hour) return mps_in_a_mph;
         return units.speed == Speed::kilometres_per_hour ? mps_in_a_kmh : 1.0;
     case Kind::angle:
     case Kind::spin:
-    case Kind::small_length: return 1.0;
+    case Kind::small_length:
+        return 1.0;
     }
     return 1.0;
 }
 
 std::string_view symbol(Kind kind, Units units) {
     switch (kind) {
-    case Kind::angle: return "°";
-    case Kind::spin: return "rpm";
-    case Kind::small_length: return "mm";
-    case Kind::length: return units.distance == Distance::yards ? "yd" : "m";
+    case Kind::angle:
+        return "°";
+    case Kind::spin:
+        return "rpm";
+    case Kind::small_length:
+        return "mm";
+    case Kind::length:
+        return units.distance == Distance::yards ? "yd" : "m";
     case Kind::speed:
         if (units.speed == Speed::miles_per_hour) return "mph";
         return units.speed == Speed::kilometres_per_hour ? "km/h" : "m/s";

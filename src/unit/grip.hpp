@@ -11,7 +11,13 @@ namespace unit {
 enum class Lay : std::uint8_t { fingers, between, palm };
 
 /// Where the V of thumb and forefinger points.
-enum class VPoint : std::uint8_t { lead_side, chin, trail_eye, trail_shoulder, outside_trail_shoulder };
+enum class VPoint : std::uint8_t {
+    lead_side,
+    chin,
+    trail_eye,
+    trail_shoulder,
+    outside_trail_shoulder
+};
 
 /// Where the lead thumb sits on the handle, seen by the player.
 enum class ThumbSide : std::uint8_t { lead_side, centre, trail_side };
@@ -37,7 +43,7 @@ struct Grip {
     std::optional<bool> gap; ///< true: a gap shows between pad and handle at the butt end
     std::optional<Balance> balance;
     std::optional<Join> join;
-    std::optional<bool> square;  ///< fingers at right angles to the handle
+    std::optional<bool> square;        ///< fingers at right angles to the handle
     std::optional<bool> fingers_first; ///< fingers close before the pad goes on
 
     friend bool operator==(const Grip&, const Grip&) = default;

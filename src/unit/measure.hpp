@@ -25,12 +25,12 @@ enum class Measure : std::uint8_t {
     start,      ///< start direction, degrees, right positive
     spin,       ///< spin, rpm
     axis,       ///< tilt of the spin axis, degrees, positive curves right
-    curve,      ///< sideways distance of the landing spot from the start line, metres, right positive
-    carry,      ///< carry, metres
-    offline,    ///< sideways distance of the landing spot from the target line, metres, right positive
-    apex,       ///< greatest height, metres
-    landing,    ///< landing angle, degrees below the horizontal
-    strike,     ///< strike point across the face, millimetres from the centre, toe positive
+    curve,   ///< sideways distance of the landing spot from the start line, metres, right positive
+    carry,   ///< carry, metres
+    offline, ///< sideways distance of the landing spot from the target line, metres, right positive
+    apex,    ///< greatest height, metres
+    landing, ///< landing angle, degrees below the horizontal
+    strike,  ///< strike point across the face, millimetres from the centre, toe positive
 };
 inline constexpr std::size_t measure_count = 17;
 
