@@ -1,12 +1,7 @@
-// Called some hundred thousand times a picture: plain floats, no calls that may set errno.
-#pragma GCC optimize("O3", "no-math-errno", "no-trapping-math")
 #include "hand/field.hpp"
 
 namespace hand {
 namespace {
-
-constexpr int slots = 12, hand_slots = 6;
-constexpr float bias = 0.02f; ///< a finger wins over the palm it melts into
 
 inline float least(float a, float b) { return a < b ? a : b; }
 inline float most(float a, float b) { return a > b ? a : b; }
@@ -80,22 +75,21 @@ float Rod::distance(float x, float y, float z) const {
 }
 
 Near Scene::near(float x, float y, float z) const {
-    float d[slots];
-    for (int i = 0; i < used_slots; ++i)
-        d[i] = 1e9f;
-    for (const Solid& s : solids) {
-        const float far = foot(s, x, y, z).distance;
-        float& near = d[s.slot];
-        if (far - near < s.melt) near = melted(near, far, s.melt);
-    }
     Near best;
-    for (int i = 0; i < used_slots; ++i) {
-        const float v = d[i] - (i % hand_slots ? bias : 0);
+    for (std::size_t i = 0; i < solids.size();) {
+        const int slot = solids[i].slot;
+        float d = 1e9f;
+        for (; i < solids.size() && solids[i].slot == slot; ++i) {
+            const Solid& s = solids[i];
+            const float far = foot(s, x, y, z).distance;
+            if (far - d < s.melt) d = melted(d, far, s.melt);
+        }
+        const float v = d - slot_bias(slot);
         if (v < best.distance) {
-            best = {v, i < hand_slots ? i : second_hand + i - hand_slots};
+            best = {v, slot < hand_slots ? slot : second_hand + slot - hand_slots};
         }
     }
-    if (best.surface >= 0 && best.surface % second_hand) best.distance += bias;
+    if (best.surface >= 0) best.distance += slot_bias(best.surface % second_hand);
     if (rod) {
         const float v = rod->distance(x, y, z);
         if (v < best.distance) best = {v, rod_surface};
@@ -123,13 +117,14 @@ Vec Scene::normal(Vec p) const {
 
 Field::Field(std::span<const Limbs* const> hands, const Camera& camera, Parts parts)
     : camera_(camera) {
-    used_slots_ = int(hands.size()) * hand_slots;
     for (std::size_t h = 0; h < hands.size(); ++h) {
         for (const Capsule& c : flesh(*hands[h])) {
             if (parts != Parts::deep || c.deep)
                 solids_.push_back(solid(c, *hands[h], camera, int(h)));
         }
     }
+    std::stable_sort(solids_.begin(), solids_.end(),
+                     [](const Solid& a, const Solid& b) { return a.slot < b.slot; });
     if (parts != Parts::all || hands.empty()) return;
     const Limbs& l = *hands[0];
     const Vec o = camera * l.to_grip(l.handle.butt), d = camera * l.direction(l.handle.along);

@@ -36,11 +36,14 @@ struct Rod {
     float distance(float x, float y, float z) const;
 };
 
+inline constexpr int hand_slots = 6;
+/// A finger wins over the palm it melts into.
+inline float slot_bias(int slot) { return slot % hand_slots ? 0.02f : 0; }
+
 /// What is to be measured: all solids, or those a tile of the picture can meet.
 struct Scene {
-    std::span<const Solid> solids;
+    std::span<const Solid> solids; ///< sorted by slot
     const Rod* rod = nullptr;
-    int used_slots = 12; ///< six a hand
 
     Near near(float x, float y, float z) const;
     float distance(float x, float y, float z) const { return near(x, y, z).distance; }
@@ -54,14 +57,13 @@ class Field {
 
     Field(std::span<const Limbs* const> hands, const Camera& camera, Parts parts = Parts::all);
 
-    Scene scene() const { return {solids_, rod_ ? &*rod_ : nullptr, used_slots_}; }
+    Scene scene() const { return {solids_, rod_ ? &*rod_ : nullptr}; }
     double distance(Vec p) const { return scene().distance(float(p.x), float(p.y), float(p.z)); }
     const Camera& camera() const { return camera_; }
 
   private:
     std::vector<Solid> solids_;
     std::optional<Rod> rod_;
-    int used_slots_ = 12;
     Camera camera_;
 };
 

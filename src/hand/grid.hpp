@@ -16,9 +16,10 @@ struct Grid {
         : width(w)
         , height(h)
         , cell(std::size_t(w) * h, value) {}
-    T& operator()(int row, int column) { return cell[std::size_t(row) * width + column]; }
+    /// Unchecked: the innermost loops of a drawing.
+    T& operator()(int row, int column) { return cell.data()[std::size_t(row) * width + column]; }
     const T& operator()(int row, int column) const {
-        return cell[std::size_t(row) * width + column];
+        return cell.data()[std::size_t(row) * width + column];
     }
     bool inside(int row, int column) const {
         return row >= 0 && row < height && column >= 0 && column < width;

@@ -59,11 +59,9 @@ class Inker {
 
   private:
     static double skin_distance(const Scene& s, Vec p) {
-        return Scene{s.solids, nullptr, s.used_slots}.distance(float(p.x), float(p.y), float(p.z));
+        return Scene{s.solids, nullptr}.distance(float(p.x), float(p.y), float(p.z));
     }
-    static Vec skin_normal(const Scene& s, Vec p) {
-        return Scene{s.solids, nullptr, s.used_slots}.normal(p);
-    }
+    static Vec skin_normal(const Scene& s, Vec p) { return Scene{s.solids, nullptr}.normal(p); }
 
     void draw(const std::vector<Vec>& points, const std::vector<bool>& seen, const Style& style) {
         Polyline run;

@@ -1,5 +1,6 @@
-#pragma GCC optimize("O3", "no-math-errno", "no-trapping-math")
 #include "hand/trace.hpp"
+
+#include "hand/rays.hpp"
 
 #include <array>
 #include <cstdint>
@@ -7,24 +8,19 @@
 namespace hand {
 namespace {
 
-constexpr int block = 3;                        ///< pixels between the rays of the first pass
-constexpr int tile = 8 * block;                 ///< pixels over which the solids are culled once
-constexpr float touch = 0.03f, careful = 0.92f; ///< the distance is not exact: stay short of it
-constexpr float grazing = 0.3f;                 ///< a ray that ran out of steps this close has hit
+constexpr int block = 3;        ///< pixels between the rays of the first pass
+constexpr int tile = 8 * block; ///< pixels over which the solids are culled once
 
 struct Tile {
-    std::vector<Solid> solids;
-    bool rod = false;
-    float rod_nearest = behind, farthest = 1000;
+    std::vector<Culled> solids;
+    const Rod* rod = nullptr;
 };
-
-float hypotenuse(float a, float b) { return std::sqrt(a * a + b * b); }
 
 /// Distance in the picture plane between a point and a solid's axis.
 float plane_distance(const Solid& s, float x, float y) {
     const float px = x - s.ax, py = y - s.ay, l = s.bx * s.bx + s.by * s.by;
     const float t = l > 1e-6f ? std::clamp((px * s.bx + py * s.by) / l, 0.f, 1.f) : 0.f;
-    return hypotenuse(px - t * s.bx, py - t * s.by);
+    return std::sqrt((px - t * s.bx) * (px - t * s.bx) + (py - t * s.by) * (py - t * s.by));
 }
 
 class Tracer {
@@ -60,59 +56,48 @@ class Tracer {
         Tile t;
         for (const Solid& s : scene_.solids) {
             const float r = std::max(s.ra, s.ra + s.slope);
-            if (plane_distance(s, x, y) > r + reach) continue;
-            t.solids.push_back(s);
-            t.farthest = std::min(t.farthest, std::min(s.az, s.az + s.bz) - r - 3);
+            if (plane_distance(s, x, y) < r + reach) t.solids.emplace_back(s);
         }
-        if (scene_.rod) {
-            const Rod& h = *scene_.rod;
-            const Solid axis{
-                h.ox, h.oy, h.oz, h.dx * h.length, h.dy * h.length, h.dz * h.length, 0, h.radius,
-                0,    0,    0};
-            t.rod = plane_distance(axis, x, y) < h.radius + reach;
-            const float end = h.oz + h.dz * h.length;
-            if (t.rod) {
-                t.rod_nearest = std::max(h.oz, end) + h.radius + 2;
-                t.farthest = std::min(t.farthest, std::min(h.oz, end) - h.radius - 2);
-            }
-        }
+        if (!scene_.rod) return t;
+        const Rod& h = *scene_.rod;
+        const Solid axis{
+            h.ox, h.oy, h.oz, h.dx * h.length, h.dy * h.length, h.dz * h.length, 0, h.radius,
+            0,    0,    0};
+        if (plane_distance(axis, x, y) < h.radius + reach) t.rod = scene_.rod;
         return t;
     }
 
-    /// Only what the ray can meet or what can swell it; `z` becomes a safe start, or stays behind.
-    Scene narrowed(const Scene& whole, const Tile& t, float x, float y, float& z) {
-        constexpr float swell = 4; // fillets raise the flesh by less
-        narrow_.clear();
-        for (const Solid& s : whole.solids) {
-            const float r = std::max(s.ra, s.ra + s.slope), d = plane_distance(s, x, y);
-            if (d > r + std::max(s.melt, swell)) continue;
-            narrow_.push_back(s);
-            if (d < r + swell) {
-                const float reach = (r + swell) * (r + swell) - d * d;
-                z = std::max(z, std::max(s.az, s.az + s.bz) + std::sqrt(reach));
-            }
-        }
-        if (whole.rod) z = std::max(z, t.rod_nearest);
-        return {narrow_, whole.rod, whole.used_slots};
+    /// Notes a pixel that needs a ray of its own.
+    void want(int row, int column) {
+        std::uint8_t& done = traced_(row, column);
+        if (!done) wanted_.emplace_back(row, column);
+        done = 1;
     }
 
-    void ray(const Scene& whole, const Tile& t, int row, int column) {
-        std::uint8_t& done = traced_(row, column);
-        if (done) return;
-        done = 1;
-        const float x = float(d_.x(column)), y = float(d_.y(row));
-        float z = behind;
-        const Scene scene = narrowed(whole, t, x, y, z);
-        if (z <= behind) return;
-        Near at;
-        for (int i = 0; i < 70; ++i) {
-            at = scene.near(x, y, z);
-            if (at.distance < touch) break;
-            z -= at.distance * careful;
-            if (z < t.farthest) return;
+    /// Casts the rays that were wanted, four neighbours at a time.
+    void cast(const Tile& t) {
+        for (std::size_t i = 0; i < wanted_.size(); i += lanes) {
+            const std::size_t n = std::min<std::size_t>(lanes, wanted_.size() - i);
+            Lanes x, y;
+            for (std::size_t k = 0; k < lanes; ++k) {
+                const auto& [row, column] = wanted_[i + std::min(k, n - 1)];
+                x[k] = float(d_.x(column));
+                y[k] = float(d_.y(row));
+            }
+            const Hits hits = rays_.cast(t.solids, t.rod, x, y);
+            for (std::size_t k = 0; k < n; ++k) {
+                if (hits.slot[k] < 0) continue;
+                const auto& [row, column] = wanted_[i + k];
+                store(row, column, hits.z[k], {hits.nx[k], hits.ny[k], hits.nz[k]},
+                      surface_of(hits.slot[k]));
+            }
         }
-        if (at.distance > grazing) return;
-        store(row, column, z, scene.normal({x, y, z}), at.surface);
+        wanted_.clear();
+    }
+
+    static int surface_of(int slot) {
+        if (slot == rod_slot) return rod_surface;
+        return slot < hand_slots ? slot : second_hand + slot - hand_slots;
     }
 
     void store(int row, int column, float z, Vec n, int id) {
@@ -126,24 +111,30 @@ class Tracer {
     void fill_tile(int row, int column) {
         const Tile t = cull(row, column);
         if (t.solids.empty() && !t.rod) return;
-        const Scene scene{t.solids, t.rod ? scene_.rod : nullptr, scene_.used_slots};
         const int last_row = std::min(row + tile, d_.z.height - 1);
         const int last_column = std::min(column + tile, d_.z.width - 1);
         for (int r = row; r <= last_row; r += block) {
             for (int c = column; c <= last_column; c += block)
-                ray(scene, t, r, c);
+                want(r, c);
         }
+        cast(t);
         for (int r = row; r < last_row; r += block) {
-            for (int c = column; c < last_column; c += block)
-                fill_block(scene, t, r, c);
+            for (int c = column; c < last_column; c += block) {
+                if (!smooth(r, c)) want_block(r, c);
+            }
+        }
+        cast(t);
+        for (int r = row; r < last_row; r += block) {
+            for (int c = column; c < last_column; c += block) {
+                if (smooth(r, c)) interpolate(r, c);
+            }
         }
     }
 
-    void fill_block(const Scene& scene, const Tile& t, int r, int c) {
-        if (smooth(r, c)) return interpolate(r, c);
+    void want_block(int r, int c) {
         for (int i = 0; i <= block; ++i) {
             for (int j = 0; j <= block; ++j)
-                ray(scene, t, r + i, c + j);
+                want(r + i, c + j);
         }
     }
 
@@ -232,7 +223,8 @@ class Tracer {
     Scene scene_;
     Depth d_;
     Grid<std::uint8_t> traced_;
-    std::vector<Solid> narrow_;
+    std::vector<std::pair<int, int>> wanted_; ///< row, column
+    Rays rays_;
 };
 
 } // namespace
