@@ -1,6 +1,8 @@
 #include "cli/sheet.hpp"
 
+#include "cli/pictures.hpp"
 #include "report/tell.hpp"
+#include "theme/colour.hpp"
 
 namespace cli {
 
@@ -10,11 +12,17 @@ words::Voice voice_of(const record::Lesson& lesson) {
     return {lesson.student.hand.value, lesson.student.age == record::Age::junior, lesson.units};
 }
 
-theme::Theme theme_of(const record::Lesson& lesson) {
+/// The house style on this lesson's paper; an accent of the record's marks goes before that of the
+/// style.
+theme::Theme theme_of(const Workshop& workshop, Read& read) {
+    const record::Lesson& lesson = read.lesson;
+    theme::Style style = workshop.style();
+    if (const auto accent = theme::accent_of(read.lesson.marks.accent, read.findings))
+        style.accent = *accent;
     const auto paper = lesson.paper == record::Paper::letter ? theme::Paper::letter
                        : lesson.paper == record::Paper::a5   ? theme::Paper::a5
                                                              : theme::Paper::a4;
-    return theme::house_style(paper, lesson.large_print);
+    return theme::theme_of(style, paper, lesson.large_print);
 }
 
 const words::Catalogue& wording_of(const Workshop& workshop, Read& read) {
@@ -30,14 +38,17 @@ const words::Catalogue& wording_of(const Workshop& workshop, Read& read) {
 
 Sheet::Sheet(const Workshop& workshop, Read& read, const text::Typesetter& type)
     : speaker_(wording_of(workshop, read), voice_of(read.lesson))
-    , theme_(theme_of(read.lesson))
+    , theme_(theme_of(workshop, read))
     , easel_{type, theme_, speaker_}
     , story_(report::tell({read.lesson, read.table ? &*read.table : nullptr, read.library,
                            workshop.clubs(), &speaker_},
-                          read.findings)) {}
+                          read.findings))
+    , plan_(workshop.style().pages) {
+    story_.pictures = pictures_of(read);
+}
 
 page::Book Sheet::book(Read& read) const {
-    page::Flowed flowed = report::lesson_report(easel_, story_);
+    page::Flowed flowed = report::lesson_report(easel_, story_, plan_);
     for (const auto& fault : flowed.faults)
         read.findings.warning(
             {}, "page " + std::to_string(fault.page) + ": " + fault.block + " " + fault.what,

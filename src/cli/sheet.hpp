@@ -27,6 +27,7 @@ class Sheet {
     theme::Theme theme_;
     figure::Easel easel_;
     page::Story story_;
+    const report::Plan& plan_;
 };
 
 } // namespace cli

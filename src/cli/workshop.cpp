@@ -1,7 +1,9 @@
 #include "cli/workshop.hpp"
 
 #include "record/read_lesson.hpp"
+#include "record/read_marks.hpp"
 #include "shots/read_table.hpp"
+#include "theme/read_style.hpp"
 
 #include <fstream>
 #include <iterator>
@@ -22,6 +24,7 @@ Workshop::Workshop(const Common& common)
     : shelf_(common.templates.empty() ? stock::Shelf() : stock::Shelf(common.templates)) {
     read_wording();
     read_library();
+    read_style();
 }
 
 /// Languages are the folders below words/. A regional one lies over its base language.
@@ -58,6 +61,21 @@ void Workshop::read_library() {
     }
     if (const auto item = shelf_.find("clubs/typical.yaml"))
         clubs_ = drills::read_clubs(sources_.emplace_back(item->name, item->text), findings_);
+}
+
+void Workshop::read_style() {
+    const auto source = [&](const char* name) -> const diag::Source* {
+        const auto item = shelf_.find(name);
+        return item ? &sources_.emplace_back(item->name, item->text) : nullptr;
+    };
+    if (const auto* file = source("style/letters.yaml"))
+        theme::read_letters(*file, style_, findings_);
+    if (const auto* file = source("style/papers.yaml"))
+        theme::read_papers(*file, style_, findings_);
+    if (const auto* file = source("style/inks.yaml")) theme::read_inks(*file, style_, findings_);
+    if (const auto* file = source("style/pages.yaml")) theme::read_pages(*file, style_, findings_);
+    if (const auto* file = source("style/marks.yaml"))
+        marks_ = record::read_marks(*file, findings_);
 }
 
 const words::Catalogue& Workshop::wording(const std::string& language) const {
@@ -110,6 +128,12 @@ std::unique_ptr<Read> Workshop::read(const fs::path& record) const {
     }
     const auto& source = read->sources.emplace_back(record.string(), std::move(*text));
     read->lesson = record::read_lesson(source, read->findings);
+    if (!marks_.logo.value.empty() && read->lesson.marks.logo.value.empty())
+        read->lesson.marks.logo = marks_.logo;
+    if (!marks_.signature.value.empty() && read->lesson.marks.signature.value.empty())
+        read->lesson.marks.signature = marks_.signature;
+    if (read->lesson.marks.accent.value.empty()) read->lesson.marks.accent = marks_.accent;
+    if (read->lesson.marks.contact.empty()) read->lesson.marks.contact = marks_.contact;
     if (read->findings.clean()) record::check_lesson(read->lesson, read->findings);
     if (read->lesson.shots && !read->lesson.shots->file.value.empty()) read_shots(*read, record);
     read->library = library_;

@@ -7,6 +7,7 @@
 #include "record/lesson.hpp"
 #include "shots/table.hpp"
 #include "stock/shelf.hpp"
+#include "theme/style.hpp"
 #include "words/catalogue.hpp"
 
 #include <filesystem>
@@ -51,11 +52,14 @@ class Workshop {
     /// Wording of a language; British English when there is none, with a warning by the caller.
     const words::Catalogue& wording(const std::string& language) const;
     const std::vector<drills::TypicalClub>& clubs() const { return clubs_; }
+    const theme::Style& style() const { return style_; }
+    const record::Marks& marks() const { return marks_; }
     bool speaks(const std::string& language) const { return catalogues_.contains(language); }
 
   private:
     void read_wording();
     void read_library();
+    void read_style();
 
     stock::Shelf shelf_;
     std::list<diag::Source> sources_;
@@ -63,6 +67,8 @@ class Workshop {
     std::map<std::string, words::Catalogue> catalogues_;
     std::vector<drills::Drill> library_;
     std::vector<drills::TypicalClub> clubs_;
+    theme::Style style_ = theme::house();
+    record::Marks marks_; ///< of templates/style/, where a record brings none
 };
 
 /// The text of a file; nothing when it cannot be read.

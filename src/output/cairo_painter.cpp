@@ -2,6 +2,7 @@
 
 #include "output/picture.hpp"
 #include "output/structure.hpp"
+#include "output/svg_logo.hpp"
 #include "text/shaped.hpp"
 
 #include <cmath>
@@ -103,6 +104,12 @@ void CairoPainter::draw(const ink::Words& mark) {
 }
 
 void CairoPainter::draw(const ink::Picture& mark) {
+    if (mark.format == "svg") {
+        if (!mark.bytes) throw CannotDraw("a picture has no bytes");
+        cairo_save(context_);
+        draw_svg(context_, mark.box, *mark.bytes);
+        return cairo_restore(context_);
+    }
     auto& surface = pictures_[mark.bytes.get()];
     if (!surface) surface = picture_surface(mark, target_ == Target::document);
     const double width = cairo_image_surface_get_width(surface.get());
@@ -112,7 +119,9 @@ void CairoPainter::draw(const ink::Picture& mark) {
     cairo_scale(context_, mark.box.width / width, mark.box.height / height);
     cairo_set_source_surface(context_, surface.get(), 0, 0);
     cairo_pattern_set_filter(cairo_get_source(context_), CAIRO_FILTER_GOOD);
-    cairo_pattern_set_extend(cairo_get_source(context_), CAIRO_EXTEND_PAD);
+    // In a document Cairo would pad by drawing the picture anew, and lose the bytes as they came.
+    cairo_pattern_set_extend(cairo_get_source(context_),
+                             target_ == Target::document ? CAIRO_EXTEND_NONE : CAIRO_EXTEND_PAD);
     cairo_rectangle(context_, 0, 0, width, height);
     cairo_fill(context_);
     cairo_restore(context_);

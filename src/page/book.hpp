@@ -8,11 +8,12 @@
 
 namespace page {
 
-/// One side of paper. `label` is what the page calls itself ("3").
+/// One side of paper. `label` is what the page calls itself ("3"), `name` what it is ("hold").
 struct Sheet {
     ink::Size size;
     std::vector<ink::Mark> marks;
     std::string label;
+    std::string name;
 };
 
 /// A line of the reader's outline. Levels start at 1; `sheet` counts from 0.

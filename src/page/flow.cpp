@@ -9,24 +9,26 @@ namespace {
 /// Puts pieces on sheets one after the other.
 class Placer {
   public:
-    Placer(const theme::Theme& theme, Flowed& out)
+    Placer(const theme::Theme& theme, const Section* filler, Flowed& out)
         : theme_(theme)
+        , filler_(filler)
         , out_(out) {}
 
     void section(const Section& section) {
         if (section.right_hand && out_.book.sheets.size() % 2 == 1) blank();
         if (section.fresh_page || section.right_hand || out_.book.sheets.empty()) fresh(section);
-        if (!section.title.empty())
+        if (!section.title.empty() && &section != filler_)
             out_.book.bookmarks.push_back(
                 {section.title, 1, out_.book.sheets.size() - 1, {live_.x, y_}});
-        if (!section.name.empty()) sheet().marks.push_back(ink::Place{{live_.x, y_}, section.name});
+        if (!section.name.empty() && &section != filler_)
+            sheet().marks.push_back(ink::Place{{live_.x, y_}, section.name});
         for (std::size_t i = 0; i < section.blocks.size(); ++i)
             block(section, i);
     }
 
     void blank() {
+        if (filler_) return section(*filler_);
         fresh({});
-        sheet().label = "blank";
     }
 
   private:
@@ -35,7 +37,7 @@ class Placer {
     bool empty() const { return y_ <= live_.y; }
 
     void fresh(const Section& section) {
-        out_.book.sheets.push_back({theme_.page(), {}, section.name});
+        out_.book.sheets.push_back({theme_.page(), {}, {}, section.name});
         live_ = theme_.live(out_.book.sheets.size() % 2 == 1);
         y_ = live_.y;
     }
@@ -123,6 +125,7 @@ class Placer {
     static constexpr double slack = 0.01; // points: sums of many heights may differ in the last bit
 
     const theme::Theme& theme_;
+    const Section* filler_;
     Flowed& out_;
     ink::Rect live_;
     double y_ = 0;
@@ -145,9 +148,9 @@ double total_height(const std::vector<Block>& blocks) {
 }
 
 Flowed flow(const std::vector<Section>& sections, const theme::Theme& theme,
-            const Furniture& furniture) {
+            const Furniture& furniture, const Section* filler) {
     Flowed out;
-    Placer placer(theme, out);
+    Placer placer(theme, filler, out);
     for (const Section& section : sections)
         placer.section(section);
     if (out.book.sheets.size() % 2 == 1) placer.blank();

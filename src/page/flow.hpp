@@ -26,8 +26,10 @@ struct Flowed {
     std::vector<Fault> faults;
 };
 
-/// Places every section; an even number of sheets comes out, blank ones bearing furniture only.
+/// Places every section; an even number of sheets comes out. A sheet that is only there so that the
+/// next one comes to stand on a right-hand page, or the number becomes even, bears `filler` (which
+/// must fit one page), or furniture only.
 Flowed flow(const std::vector<Section>& sections, const theme::Theme& theme,
-            const Furniture& furniture);
+            const Furniture& furniture, const Section* filler = nullptr);
 
 } // namespace page

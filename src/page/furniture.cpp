@@ -22,11 +22,27 @@ std::string which(const figure::Easel& easel, const record::Lesson& lesson) {
     return text;
 }
 
-/// Small crosses where the holes of ISO 838 come: 80 mm apart, 12 mm from the edge, centred.
-void punch_marks(ink::Drawing& d, const ink::Size& page, bool right_hand) {
+/// Heights of the holes above and below the middle of the sheet, millimetres.
+std::vector<double> holes(theme::Punch punch) {
+    switch (punch) {
+    case theme::Punch::none:
+        return {};
+    case theme::Punch::two:
+        return {-40, 40};
+    case theme::Punch::four:
+        return {-120, -40, 40, 120};
+    case theme::Punch::three:
+        return {-108, 0, 108};
+    }
+    return {};
+}
+
+/// Small crosses where the holes come, 12 mm from the edge; those off the paper are left out.
+void punch_marks(ink::Drawing& d, theme::Punch punch, const ink::Size& page, bool right_hand) {
     const double x = right_hand ? 12 * figure::mm : page.width - 12 * figure::mm;
-    for (const double off : {-40.0, 40.0}) {
+    for (const double off : holes(punch)) {
         const double y = page.height / 2 + off * figure::mm;
+        if (y < 12 || y > page.height - 12) continue;
         d.add(ink::Stroke{ink::Path::segment({x - 3, y}, {x + 3, y}), 0.5, ink::grey(0.4)});
         d.add(ink::Stroke{ink::Path::segment({x, y - 3}, {x, y + 3}), 0.5, ink::grey(0.4)});
     }
@@ -62,7 +78,7 @@ Furniture furniture(const figure::Easel& easel, const record::Lesson& lesson) {
         if (!lesson.coach.contact.empty())
             coach += (coach.empty() ? "" : " · ") + lesson.coach.contact;
         d.add(figure::label(easel, text, coach, {inner_x, foot}, inner));
-        if (easel.theme.punch_marks) punch_marks(d, sheet.size, right_hand);
+        punch_marks(d, easel.theme.punch, sheet.size, right_hand);
         d.add(ink::Tag{false, "Artifact", {}});
         sheet.marks.insert(sheet.marks.begin(), d.marks.begin(), d.marks.end());
         sheet.label = std::to_string(number);

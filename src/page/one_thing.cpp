@@ -137,6 +137,39 @@ std::optional<Block> verdict(const figure::Easel& easel, const Story& story) {
     return block;
 }
 
+/// The line the coach signs on, or a picture of the signature over it, and how to reach the coach.
+ink::Drawing signed_by(const figure::Easel& easel, const Story& story, double width) {
+    const auto& w = easel.words;
+    const auto& coach = story.lesson.coach.name;
+    ink::Drawing out;
+    double line = 17;
+    if (story.pictures.signature) {
+        ink::Drawing hand = print_of(*story.pictures.signature, width * 0.62, 38);
+        hand.message =
+            w.say("one.signature", {{"name", coach.empty() ? w.say("one.signed.coach") : coach}});
+        line = std::max(line, hand.size.height + 1);
+        out.add(tagged(hand, "Figure"), {2, line - 1 - hand.size.height});
+    }
+    out.add(ink::Stroke{
+        ink::Path::segment({0, line}, {width, line}), 0.5, easel.theme.text, {}, ink::Cap::butt});
+    const auto& small = easel.theme.setting(theme::Text::small);
+    auto letter = small.style;
+    letter.family = easel.theme.setting(theme::Text::coach).style.family;
+    const std::string name = coach.empty() ? w.say("one.signed.coach") : coach;
+    const std::string note = w.say("one.letter");
+    const double name_width = easel.type.line(name, small.style).width;
+    const bool beside = name_width + easel.type.line(note, letter).width + 10 <= width;
+    double y = line + small.leading - 1;
+    out.add(figure::label(easel, theme::Text::small, name, {0, y}));
+    if (!beside) y += small.leading;
+    out.add(figure::label(easel, letter, note, {width, y}, text::Align::right));
+    if (beside && !story.pictures.contact.empty()) y += small.leading * 0.1;
+    for (const auto& words : story.pictures.contact)
+        out.add(figure::label(easel, theme::Text::small, words, {0, y += small.leading}));
+    out.size = {width, y + 2};
+    return out;
+}
+
 /// Next lesson and sign-off, at the foot.
 Block sign_off(const figure::Easel& easel, const Story& story) {
     const double width = column_width(easel), half = columns(easel, 3);
@@ -150,21 +183,10 @@ Block sign_off(const figure::Easel& easel, const Story& story) {
                  figure::paragraph(easel, theme::Text::small, w.say("one.bring"), half)},
                 1);
     const double x = width - half;
-    ink::Drawing right;
-    right.size = {half, 30};
-    right.add(ink::Stroke{
-        ink::Path::segment({0, 17}, {half, 17}), 0.5, easel.theme.text, {}, ink::Cap::butt});
-    right.add(figure::label(easel, theme::Text::small,
-                            story.lesson.coach.name.empty() ? w.say("one.signed.coach")
-                                                            : story.lesson.coach.name,
-                            {0, 28}));
-    auto letter = easel.theme.setting(theme::Text::small).style;
-    letter.family = easel.theme.setting(theme::Text::coach).style.family;
-    right.add(figure::label(easel, letter, w.say("one.letter"), {half, 28}, text::Align::right));
     Block block{.name = "sign-off"};
     block.space_before = 10;
     block.at_foot = true;
-    block.pieces.push_back({side_by_side({{left, 0}, {right, x}})});
+    block.pieces.push_back({side_by_side({{left, 0}, {signed_by(easel, story, half), x}})});
     return block;
 }
 
@@ -176,10 +198,21 @@ std::string aim_line(const figure::Easel& easel, const record::Lesson& lesson) {
          {"range", words::side_range(measure, lesson.aim->least, lesson.aim->most, easel.words)}});
 }
 
+Block title_with_logo(const figure::Easel& easel, const Story& story) {
+    const double width = column_width(easel);
+    const ink::Drawing logo = logo_of(story.pictures, width);
+    const double beside = logo.size.width > 0 ? width - logo.size.width - 14 : width;
+    Block title = page_title(easel, easel.words.say("page.one-thing.question"), beside);
+    ink::Drawing& drawing = title.pieces.front().drawing;
+    drawing.add(logo, {0, 0});
+    drawing.size.height = std::max(drawing.size.height, logo.size.height + 6);
+    return title;
+}
+
 std::vector<Block> one_thing_blocks(const figure::Easel& easel, const Story& story,
                                     std::size_t drill_page, double hand_width) {
     const auto& lesson = story.lesson;
-    std::vector<Block> blocks{page_title(easel, easel.words.say("page.one-thing.question"))};
+    std::vector<Block> blocks{title_with_logo(easel, story)};
     if (!lesson.student.says.empty())
         blocks.push_back(
             text_block(easel, theme::Text::body,

@@ -22,9 +22,10 @@ ink::Drawing tagged(ink::Drawing drawing, std::string_view role) {
     return out;
 }
 
-Block page_title(const figure::Easel& easel, std::string_view words) {
+Block page_title(const figure::Easel& easel, std::string_view words, double text_width) {
     const double bar = 2.6, width = column_width(easel);
-    ink::Drawing text = figure::paragraph(easel, theme::Text::title, words, width);
+    ink::Drawing text =
+        figure::paragraph(easel, theme::Text::title, words, text_width > 0 ? text_width : width);
     ink::Drawing drawing;
     drawing.size = {width, bar + 5 + text.size.height + 8};
     drawing.add(ink::Fill{ink::Path::rect({0, 0, 34, bar}), easel.theme.accent});

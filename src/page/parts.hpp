@@ -15,8 +15,9 @@ double column_width(const figure::Easel& easel);
 /// Width of `n` of six columns with the gutters between them.
 double columns(const figure::Easel& easel, int n);
 
-/// The question a page answers: a short strong bar and the words.
-Block page_title(const figure::Easel& easel, std::string_view words);
+/// The question a page answers: a short strong bar and the words, which keep to `text_width` (0: to
+/// the column).
+Block page_title(const figure::Easel& easel, std::string_view words, double text_width = 0);
 
 /// A heading inside a page; stays with what follows.
 Block heading(const figure::Easel& easel, std::string_view words, double space_before = 14);

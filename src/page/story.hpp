@@ -8,6 +8,7 @@
 #include "measure/change.hpp"
 #include "measure/retention.hpp"
 #include "page/ball_story.hpp"
+#include "page/pictures.hpp"
 #include "record/lesson.hpp"
 #include "shots/table.hpp"
 
@@ -51,6 +52,7 @@ struct Story {
     std::optional<hand::Facts> before, after; ///< of the posed hands
     std::vector<ChosenDrill> drills;          ///< at most two
     std::optional<BallStory> ball;            ///< none for a lesson without shots
+    Pictures pictures;                        ///< what the coach brings beside words
 };
 
 } // namespace page

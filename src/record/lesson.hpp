@@ -92,12 +92,35 @@ struct Conditions {
     std::string why_not;
 };
 
+/// What a house puts on its sheets. Files are relative to the file that names them.
+struct Marks {
+    diag::Located<std::string> logo, signature, accent;
+    std::vector<std::string> contact; ///< lines, printed as written
+};
+
+/// What is cut off a photograph at each side, parts of its width and height once it is upright.
+struct Crop {
+    double left = 0, top = 0, right = 0, bottom = 0;
+};
+
+struct Photograph {
+    diag::Located<std::string> file; ///< beside the record
+    Crop crop;
+};
+
+/// The student's own pictures of the hold.
+struct Photographs {
+    std::optional<Photograph> before, after;
+    std::string caption;
+};
+
 struct DrillWish {
     diag::Located<std::string> id;
     std::string why;  ///< the coach's own reason, empty for the drill's own
     std::string dose; ///< replaces the drill's own dose
     std::string pass; ///< replaces the drill's own pass mark
     std::string cue;
+    diag::Located<std::string> link; ///< a film of this drill, say
 };
 
 /// The if-then line, typed before the student leaves; empty parts are printed as rules to write on.
@@ -144,6 +167,10 @@ struct Lesson {
     diag::Span grip_span, before_span, after_span;
     std::vector<diag::Located<std::string>> views; ///< views the coach chose, in order; empty: ours
     std::vector<std::string> targets;              ///< the coach's own targets, in own words
+
+    Photographs photographs;
+    Marks marks;
+    diag::Located<std::string> link; ///< of the coach, printed as a code on the drill page
 
     std::optional<ShotSource> shots;
     Conditions conditions;

@@ -29,6 +29,11 @@ void read_set_aside_rules(const yaml::Field& field, ShotSource& shots);
 void read_block_words(const yaml::Field& field, ShotSource& shots);
 void read_block_rows(const yaml::Field& field, ShotSource& shots);
 
+// read_marks.cpp
+void read_marks(const yaml::Field& field, Marks& marks);
+void read_photographs(const yaml::Field& field, Photographs& photographs);
+void read_link(const yaml::Field& field, diag::Located<std::string>& link);
+
 // read_follow_up.cpp
 void read_conditions(const yaml::Field& field, unit::Units units, Conditions& conditions);
 void read_drills(const yaml::Field& field, std::vector<DrillWish>& drills);

@@ -35,13 +35,14 @@ void read_drills(const yaml::Field& field, std::vector<DrillWish>& drills) {
             wish.id = {item.text().value_or(""), item.span()};
             continue;
         }
-        item.only({"id", "why", "dose", "pass", "cue"});
+        item.only({"id", "why", "dose", "pass", "cue", "link"});
         const yaml::Field id = item.required("id", "H1");
         wish.id = {id.text().value_or(""), id.span()};
         take(item.at("why"), wish.why);
         take(item.at("dose"), wish.dose);
         take(item.at("pass"), wish.pass);
         take(item.at("cue"), wish.cue);
+        read_link(item.at("link"), wish.link);
     }
 }
 

@@ -47,11 +47,11 @@ constexpr std::array elsewhere{
 /// Unknown keys of the record itself, with the home of those that belong elsewhere.
 void check_keys(const yaml::Field& root, diag::Findings& findings) {
     std::vector<std::string_view> known{
-        "student",  "coach",    "place",    "date",    "lesson",     "revision",
-        "replaces", "language", "paper",    "units",   "glove",      "club",
-        "bag",      "aim",      "saw",      "changed", "why",        "comment",
-        "grip",     "targets",  "shots",    "drills",  "conditions", "plan",
-        "next",     "notes",    "returned", "history", "large print"};
+        "student",     "coach",      "place",       "date",    "lesson", "revision", "replaces",
+        "language",    "paper",      "units",       "glove",   "club",   "bag",      "aim",
+        "saw",         "changed",    "why",         "comment", "grip",   "targets",  "shots",
+        "drills",      "conditions", "plan",        "next",    "notes",  "returned", "history",
+        "large print", "marks",      "photographs", "link"};
     for (const auto& [key, value] : root.entries()) {
         const auto found = std::ranges::find(elsewhere, key.value, &Elsewhere::key);
         if (found == elsewhere.end()) continue;
@@ -128,6 +128,9 @@ Lesson read_lesson(const diag::Source& source, diag::Findings& findings) {
     read_aim(root.at("aim"), lesson.units, lesson.aim);
     read_words(root, lesson);
     read_grips(root.at("grip"), lesson);
+    read_photographs(root.at("photographs"), lesson.photographs);
+    read_marks(root.at("marks"), lesson.marks);
+    read_link(root.at("link"), lesson.link);
     read_shot_source(root.at("shots"), lesson.shots);
     if (const auto conditions = root.at("conditions"))
         read_conditions(conditions, lesson.units, lesson.conditions);

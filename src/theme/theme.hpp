@@ -34,6 +34,14 @@ enum class Text : std::uint8_t {
 };
 inline constexpr std::size_t text_count = 16;
 
+/// Marks where a sheet is to be punched.
+enum class Punch : std::uint8_t {
+    none,
+    two,   ///< ISO 838: 80 mm apart, 12 mm from the edge
+    four,  ///< the same with one more 80 mm above and below
+    three, ///< 108 mm (4.25 in) apart, as ring binders in the USA
+};
+
 struct Setting {
     ink::Style style;
     double leading = 14; ///< distance of baselines, points
@@ -48,7 +56,7 @@ struct Theme {
     Paper paper = Paper::a4;
     double binding = 25, outer = 15, top = 22, bottom = 18; ///< margins, millimetres
     double gutter = 4;                                      ///< between columns, millimetres
-    bool punch_marks = false;
+    Punch punch = Punch::none;
     std::array<Setting, text_count> texts;
     Widths widths;
     ink::Colour text = ink::black;

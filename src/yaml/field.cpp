@@ -45,8 +45,8 @@ Document::Document(const diag::Source& source, diag::Findings& findings, std::si
                        "begin with a line such as 'student: {name: Ruth, hand: right}'");
 }
 
-Field Document::root() const {
-    return {readable_ ? &root_ : nullptr, "the file", "", source_->whole(), findings_};
+Field Document::root(std::string called) const {
+    return {readable_ ? &root_ : nullptr, std::move(called), "", source_->whole(), findings_};
 }
 
 Field::Field(const Node* node, std::string name, std::string path, diag::Span key,
@@ -83,7 +83,7 @@ Field Field::required(std::string_view key, std::string_view example) const {
     if (field.node_)
         field.error(field.name_ + " is empty", "complete the line, for example '" + line + "'");
     else
-        field.error((path_.empty() ? "the record" : name_) + " needs " + field.name_,
+        field.error((path_.empty() ? whole() : name_) + " needs " + field.name_,
                     "add" + add + " a line such as '" + line + "'");
     return field;
 }

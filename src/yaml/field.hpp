@@ -68,6 +68,8 @@ class Field {
   private:
     bool expect_text(std::string_view wanted) const;
     bool slip(const Entry& entry) const;
+    /// For messages about missing and unknown keys of the whole document.
+    std::string whole() const { return name_ == "the file" ? "the record" : name_; }
 
     const Node* node_ = nullptr;
     std::string name_ = "the file";
@@ -88,7 +90,8 @@ class Document {
     /// False when the text could not be read as a whole: a finding says so, and looking for missing
     /// keys would only mislead.
     bool readable() const { return readable_; }
-    Field root() const;
+    /// `called`: for messages; "the file" means a lesson record.
+    Field root(std::string called = "the file") const;
 
   private:
     const diag::Source* source_;

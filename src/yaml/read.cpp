@@ -157,7 +157,7 @@ void Field::only(const std::vector<std::string_view>& known) const {
         if (std::ranges::find(known, entry.key) != known.end()) continue;
         if (slip(entry)) continue;
         const std::string_view close = diag::nearest(entry.key, known);
-        const std::string where = path_.empty() ? "the record" : name_;
+        const std::string where = path_.empty() ? whole() : name_;
         findings_->error(entry.key_span, where + " has no key " + diag::quote(entry.key),
                          close.empty() ? "keys here are " + diag::either(known)
                                        : "did you mean '" + std::string(close) + "'?");

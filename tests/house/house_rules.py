@@ -19,6 +19,9 @@ LIBRARIES = {
     r"cairo\.h": {"output", "text"},  # text hands shaped glyphs over as Cairo's plain values
     r"cairo-": {"output"},
     r"qpdf/": {"output"},
+    r"librsvg/": {"output"},
+    r"turbojpeg|png\.h": {"photo"},
+    r"qrencode": {"figure"},
     r"unicode/": {"words"},
     r"CLI/": {"cli"},
     r"nlohmann/": {"cli"},

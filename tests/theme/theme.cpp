@@ -1,22 +1,13 @@
 #include "theme/theme.hpp"
+#include "theme/colour.hpp"
 
 #include <catch2/catch.hpp>
 
-#include <cmath>
-
 namespace {
 
-/// WCAG 2.x relative luminance and contrast (W3C recommendation, "relative luminance").
-double channel(double c) { return c <= 0.04045 ? c / 12.92 : std::pow((c + 0.055) / 1.055, 2.4); }
-double luminance(ink::Colour c) {
-    return 0.2126 * channel(c.red) + 0.7152 * channel(c.green) + 0.0722 * channel(c.blue);
-}
-double contrast(ink::Colour a, ink::Colour b) {
-    const double x = luminance(a), y = luminance(b);
-    return (std::max(x, y) + 0.05) / (std::min(x, y) + 0.05);
-}
-
 constexpr double mm = 72.0 / 25.4;
+
+using theme::contrast;
 
 } // namespace
 

@@ -1,0 +1,80 @@
+#include "cli/pictures.hpp"
+
+#include "output/svg_logo.hpp"
+#include "unit/display.hpp"
+
+namespace cli {
+
+namespace {
+
+/// A photograph stands in half the width of an A4 page.
+constexpr double usual_width = 80 * unit::points_in_a_millimetre;
+
+std::optional<photo::Photo> picture(const diag::Located<std::string>& file, const char* kind,
+                                    bool may_be_svg, const photo::Cut& cut,
+                                    diag::Findings& findings) {
+    if (file.value.empty()) return std::nullopt;
+    const fs::path folder =
+        fs::path(file.span.source ? file.span.source->name() : "").parent_path();
+    const std::string called = std::string("the ") + kind + " " + diag::quote(file.value) + " ";
+    std::error_code gone;
+    const fs::path path = folder / file.value;
+    const bool huge = fs::file_size(path, gone) > photo::largest_file && !gone;
+    const auto bytes = huge ? std::optional(std::string(photo::largest_file + 1, ' '))
+                            : text_of(path); // a huge one is refused by its size, unread
+    if (!bytes) {
+        findings.error(file.span, called + "cannot be read",
+                       "put the file beside the one that names it, or correct its name");
+        return std::nullopt;
+    }
+    try {
+        photo::Photo out = photo::photo_of(*bytes, cut);
+        if (out.format == "svg") {
+            if (!may_be_svg)
+                throw photo::Fault{"is a drawing (SVG), not a photograph", "give a JPEG or a PNG"};
+            const ink::Size own = output::svg_size(*out.bytes);
+            out.width = static_cast<int>(own.width), out.height = static_cast<int>(own.height);
+            out.shown = {0, 0, own.width, own.height};
+        }
+        return out;
+    } catch (const photo::Fault& fault) {
+        findings.error(file.span, called + fault.what, fault.hint);
+    } catch (const output::CannotDraw& fault) {
+        findings.error(file.span, called + "cannot be drawn: " + fault.what(),
+                       "save it as PNG and name that");
+    }
+    return std::nullopt;
+}
+
+std::optional<photo::Photo> photograph(const std::optional<record::Photograph>& wish,
+                                       diag::Findings& findings) {
+    if (!wish) return std::nullopt;
+    const record::Crop& c = wish->crop;
+    auto out =
+        picture(wish->file, "photograph", false, {c.left, c.top, c.right, c.bottom}, findings);
+    if (out && photo::widest(*out) < usual_width)
+        findings.warning(
+            wish->file.span,
+            "the photograph " + diag::quote(wish->file.value) + " is only " +
+                std::to_string(static_cast<int>(out->shown.width)) + " dots wide, and is printed " +
+                std::to_string(
+                    static_cast<int>(photo::widest(*out) / unit::points_in_a_millimetre)) +
+                " mm wide so that it stays sharp",
+            "use the camera's own file, not one a messenger has made smaller, or crop less");
+    return out;
+}
+
+} // namespace
+
+page::Pictures pictures_of(Read& read) {
+    const record::Lesson& lesson = read.lesson;
+    page::Pictures out;
+    out.before = photograph(lesson.photographs.before, read.findings);
+    out.after = photograph(lesson.photographs.after, read.findings);
+    out.logo = picture(lesson.marks.logo, "logo", true, {}, read.findings);
+    out.signature = picture(lesson.marks.signature, "signature", true, {}, read.findings);
+    out.contact = lesson.marks.contact;
+    return out;
+}
+
+} // namespace cli

@@ -1,0 +1,13 @@
+// The pictures that a record names, read and made ready for paper.
+#pragma once
+
+#include "cli/workshop.hpp"
+#include "page/pictures.hpp"
+
+namespace cli {
+
+/// Photographs, logo and signature of `read`. What cannot be printed is an error at its place; what
+/// is too small to be printed at full width a warning.
+page::Pictures pictures_of(Read& read);
+
+} // namespace cli
