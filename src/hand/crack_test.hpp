@@ -9,36 +9,37 @@ inline constexpr float certain_jump = 2.0f, faint_jump = 0.55f; ///< steps in de
 inline constexpr float certain_crease = 0.788f,
                        faint_crease = 0.920f; ///< cosines of 38 and 23 degrees
 
-struct Border {
-    bool outline = false, crease = false, faint = false;
-    float jump = 0;
-    bool any() const { return outline || crease || faint || jump > faint_jump; }
+/// Slopes of the surface seen, along a row to the right and along a column downwards.
+struct Slopes {
+    Grid<float> right, below;
+    explicit Slopes(const Depth& d)
+        : right(d.id.width, d.id.height, 0)
+        , below(d.id.width, d.id.height, 0) {
+        for (std::size_t i = 0; i < right.size(); ++i) {
+            if (d.id.cell.data()[i] < 0) continue;
+            const float nz = std::max(d.nz.cell.data()[i], .05f);
+            right.cell.data()[i] = -d.nx.cell.data()[i] / nz;
+            below.cell.data()[i] = d.ny.cell.data()[i] / nz;
+        }
+    }
 };
 
-inline Border border(const Depth& d, const Grid<Part>& part, int r, int c, int r2, int c2) {
-    Border b;
-    const Part p = part(r, c), q = part(r2, c2);
-    if (p != q) {
-        b.outline = true;
-        return b;
-    }
-    if (p == Part::paper) return b;
-    const bool sideways = r == r2;
-    const auto slope = [&](int i, int j) {
-        const float g = sideways ? d.nx(i, j) : -d.ny(i, j);
-        return -g / std::max(d.nz(i, j), .05f);
-    };
+/// Flags of Cracks for the border between pixels `a` and `b` of one part that is not paper.
+inline std::uint8_t border(const Depth& d, const Grid<float>& slope, std::size_t a, std::size_t b) {
+    const auto at = [](const Grid<float>& g, std::size_t i) { return g.cell.data()[i]; };
     // The flatter side predicts the step.
-    const float ga = slope(r, c), gb = slope(r2, c2);
+    const float ga = at(slope, a), gb = at(slope, b);
     const float predicted = (std::abs(ga) < std::abs(gb) ? ga : gb) * float(d.pixel);
-    b.jump = std::abs(d.z(r2, c2) - d.z(r, c) - predicted) - std::abs(predicted) * .8f;
-    if (d.id(r, c) != d.id(r2, c2)) {
+    const float jump = std::abs(at(d.z, b) - at(d.z, a) - predicted) - std::abs(predicted) * .8f;
+    bool crease = false, faint = false;
+    if (d.id.cell.data()[a] != d.id.cell.data()[b]) {
         const float cosine =
-            d.nx(r, c) * d.nx(r2, c2) + d.ny(r, c) * d.ny(r2, c2) + d.nz(r, c) * d.nz(r2, c2);
-        b.crease = cosine < certain_crease;
-        b.faint = cosine < faint_crease;
+            at(d.nx, a) * at(d.nx, b) + at(d.ny, a) * at(d.ny, b) + at(d.nz, a) * at(d.nz, b);
+        crease = cosine < certain_crease;
+        faint = cosine < faint_crease;
     }
-    return b;
+    if (crease || jump > certain_jump) return Cracks::present | Cracks::strong;
+    return faint || jump > faint_jump ? Cracks::present : 0;
 }
 
 } // namespace hand

@@ -1,7 +1,6 @@
 #include "hand/cracks.hpp"
 
 #include "hand/chains.hpp"
-#include "hand/crack_test.hpp"
 
 #include <numeric>
 
@@ -24,8 +23,10 @@ class Finder {
     Cracks run() {
         for (int r = 0; r < d_.id.height; ++r) {
             for (int c = 0; c < d_.id.width; ++c) {
-                if (c + 1 < d_.id.width) c_.down(r, c + 1) = judge(r, c, r, c + 1);
-                if (r + 1 < d_.id.height) c_.across(r + 1, c) = judge(r, c, r + 1, c);
+                if (c + 1 < d_.id.width)
+                    note(c_.down, r, c + 1, judge(g_.right(r, c), r, c, r, c + 1), 1);
+                if (r + 1 < d_.id.height)
+                    note(c_.across, r + 1, c, judge(g_.below(r, c), r, c, r + 1, c), 0);
             }
         }
         drop_weak();
@@ -35,20 +36,27 @@ class Finder {
     }
 
   private:
-    std::uint8_t judge(int r, int c, int r2, int c2) const {
-        Border b = border(d_, g_.part, r, c, r2, c2);
+    struct Crack {
+        int corner, direction;
+    };
+
+    void note(Grid<std::uint8_t>& grid, int r, int c, std::uint8_t flags, int direction) {
+        if (!flags) return;
+        grid(r, c) = flags;
+        found_.push_back({r * c_.width() + c, direction});
+    }
+
+    std::uint8_t judge(std::uint8_t flags, int r, int c, int r2, int c2) const {
         if (g_.sliver(r, c) || g_.sliver(r2, c2)) {
             // A merged sliver keeps only the line towards another region.
-            const bool other = g_.label(r, c) != g_.label(r2, c2);
-            b = {b.outline && other, false, false, other ? 9.f : 0.f};
+            if (g_.label(r, c) == g_.label(r2, c2)) return 0;
+            const bool outline = g_.part(r, c) != g_.part(r2, c2);
+            flags = Cracks::present | Cracks::strong | (outline ? Cracks::outline : 0);
         }
-        if (!b.any()) return 0;
+        if (!flags) return 0;
         const bool dead = faded_(r, c) || g_.part(r, c) == Part::paper;
         const bool dead2 = faded_(r2, c2) || g_.part(r2, c2) == Part::paper;
-        if (dead && dead2) return 0;
-        const bool sure = b.outline || b.crease || b.jump > certain_jump;
-        return std::uint8_t(Cracks::present | (sure ? Cracks::strong : 0) |
-                            (b.outline ? Cracks::outline : 0));
+        return dead && dead2 ? 0 : flags;
     }
 
     int root(int n) {
@@ -60,12 +68,8 @@ class Finder {
     template <class F>
     void each_crack(F&& f) {
         Corners corners(c_);
-        for (int n = 0; n < corners.count(); ++n) {
-            for (int d = 0; d < 2; ++d) {
-                std::uint8_t* k = corners.crack(n, d);
-                if (k && *k) f(n, corners.step(n, d), *k);
-            }
-        }
+        for (const Crack& k : found_)
+            f(k.corner, corners.step(k.corner, k.direction), *corners.crack(k.corner, k.direction));
     }
 
     void drop_weak() {
@@ -112,6 +116,7 @@ class Finder {
     const Regions& g_;
     const Grid<std::uint8_t>& faded_;
     Cracks c_;
+    std::vector<Crack> found_;
     std::vector<int> parent_;
 };
 

@@ -27,6 +27,8 @@ struct Regions {
     Grid<Part> part;
     Grid<int> label;           ///< regions between lines, slivers merged away
     Grid<std::uint8_t> sliver; ///< pixels that changed region
+    /// Flags of the crack to the right of a pixel and below it, as they were before that.
+    Grid<std::uint8_t> right, below;
 };
 
 /// Regions that stay thinner than 1.7 mm are handed to their neighbours: no reader could tell them

@@ -3,51 +3,67 @@
 namespace hand {
 namespace {
 
-/// Per row and per column: pixels within `n` of a pixel that is `wanted` become `wanted`.
-Grid<std::uint8_t> grown(Grid<std::uint8_t> m, int n, std::uint8_t wanted) {
-    const auto sweep = [&](int count, int size, auto&& at) {
-        std::vector<int> since(size);
-        for (int line = 0; line < count; ++line) {
-            int gap = n + 1;
-            for (int i = 0; i < size; ++i) {
-                gap = at(line, i) == wanted ? 0 : gap + 1;
-                since[i] = gap;
-            }
-            gap = n + 1;
-            for (int i = size - 1; i >= 0; --i) {
-                gap = since[i] == 0 ? 0 : gap + 1;
-                if (gap <= n || since[i] <= n) at(line, i) = wanted;
-            }
-        }
+/// Per row, then per column: every cell takes what `join` makes of the cells within `n` of it.
+template <class F>
+Grid<std::uint8_t> joined(const Grid<std::uint8_t>& m, int n, F&& join) {
+    const auto over = [&](std::uint8_t* to, const std::uint8_t* from, int count) {
+        for (int i = 0; i < count; ++i)
+            to[i] = join(to[i], from[i]);
     };
-    sweep(m.height, m.width, [&](int l, int i) -> std::uint8_t& { return m(l, i); });
-    sweep(m.width, m.height, [&](int l, int i) -> std::uint8_t& { return m(i, l); });
-    return m;
+    const auto row = [](auto& g, int r) { return g.cell.data() + std::size_t(r) * g.width; };
+    Grid<std::uint8_t> wide = m;
+    for (int r = 0; r < m.height; ++r) {
+        for (int k = 1; k <= std::min(n, m.width - 1); ++k) {
+            over(row(wide, r), row(m, r) + k, m.width - k);
+            over(row(wide, r) + k, row(m, r), m.width - k);
+        }
+    }
+    Grid<std::uint8_t> out = wide;
+    for (int r = 0; r < m.height; ++r) {
+        for (int i = std::max(0, r - n); i <= std::min(m.height - 1, r + n); ++i)
+            over(row(out, r), row(wide, i), m.width);
+    }
+    return out;
 }
 
 /// Running mean of `2 reach + 1` cells along rows, then along columns.
 void box(Grid<float>& g, int reach) {
-    const auto sweep = [&](int count, int size, auto&& at) {
-        std::vector<float> line(size);
-        for (int l = 0; l < count; ++l) {
-            float sum = 0;
-            for (int i = 0; i < size; ++i)
-                line[i] = at(l, i);
-            for (int i = -reach; i < size; ++i) {
-                if (i + reach < size) sum += line[i + reach];
-                if (i - reach - 1 >= 0) sum -= line[i - reach - 1];
-                if (i >= 0) at(l, i) = sum / float(2 * reach + 1);
-            }
+    const float whole = float(2 * reach + 1);
+    std::vector<float> line(g.width);
+    for (int r = 0; r < g.height; ++r) {
+        float* const row = g.cell.data() + std::size_t(r) * g.width;
+        std::copy_n(row, g.width, line.data());
+        float sum = 0;
+        for (int i = -reach; i < g.width; ++i) {
+            if (i + reach < g.width) sum += line.data()[i + reach];
+            if (i - reach - 1 >= 0) sum -= line.data()[i - reach - 1];
+            if (i >= 0) row[i] = sum / whole;
         }
+    }
+    const Grid<float> rows = g;
+    std::vector<float> sum(g.width, 0);
+    const auto add = [&](int r, float sign) {
+        if (r < 0 || r >= g.height) return;
+        const float* const row = rows.cell.data() + std::size_t(r) * g.width;
+        for (int c = 0; c < g.width; ++c)
+            sum.data()[c] += sign * row[c];
     };
-    sweep(g.height, g.width, [&](int l, int i) -> float& { return g(l, i); });
-    sweep(g.width, g.height, [&](int l, int i) -> float& { return g(i, l); });
+    for (int r = -reach; r < g.height; ++r) {
+        add(r + reach, 1);
+        add(r - reach - 1, -1);
+        for (int c = 0; r >= 0 && c < g.width; ++c)
+            g(r, c) = sum.data()[c] / whole;
+    }
 }
 
 } // namespace
 
-Grid<std::uint8_t> dilated(const Grid<std::uint8_t>& mask, int n) { return grown(mask, n, 1); }
-Grid<std::uint8_t> eroded(const Grid<std::uint8_t>& mask, int n) { return grown(mask, n, 0); }
+Grid<std::uint8_t> dilated(const Grid<std::uint8_t>& mask, int n) {
+    return joined(mask, n, [](std::uint8_t a, std::uint8_t b) { return std::uint8_t(a | b); });
+}
+Grid<std::uint8_t> eroded(const Grid<std::uint8_t>& mask, int n) {
+    return joined(mask, n, [](std::uint8_t a, std::uint8_t b) { return std::uint8_t(a & b); });
+}
 
 Grid<float> mean_within(const Grid<float>& value, const Grid<std::uint8_t>& mask, double sigma) {
     // Two box passes of this reach have the variance of the Gaussian.

@@ -7,7 +7,7 @@
 
 namespace hand {
 
-/// Grown by `n` pixels (octagon).
+/// Grown and shrunk by `n` pixels to every side; the picture's edge shrinks nothing.
 Grid<std::uint8_t> dilated(const Grid<std::uint8_t>& mask, int n);
 Grid<std::uint8_t> eroded(const Grid<std::uint8_t>& mask, int n);
 

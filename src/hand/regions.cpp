@@ -1,5 +1,6 @@
 #include "hand/crack_test.hpp"
 
+#include <numeric>
 #include <queue>
 
 namespace hand {
@@ -28,7 +29,7 @@ class Sorter {
     }
 
     Regions run() {
-        open_borders();
+        find_borders();
         label();
         find_slivers();
         merge();
@@ -36,69 +37,66 @@ class Sorter {
     }
 
   private:
-    /// Bit 0: open to the right, bit 1: open downwards.
-    void open_borders() {
-        open_ = {w_, h_, 0};
+    void find_borders() {
+        const Slopes slopes(d_);
+        out_.right = out_.below = {w_, h_, 0};
+        const auto between = [&](const Grid<float>& slope, std::size_t a,
+                                 std::size_t b) -> std::uint8_t {
+            const Part p = out_.part.cell.data()[a], q = out_.part.cell.data()[b];
+            if (p != q) return Cracks::present | Cracks::strong | Cracks::outline;
+            return p == Part::paper ? 0 : border(d_, slope, a, b);
+        };
         for (int r = 0; r < h_; ++r) {
             for (int c = 0; c < w_; ++c) {
-                if (c + 1 < w_ && !border(d_, out_.part, r, c, r, c + 1).any()) open_(r, c) |= 1;
-                if (r + 1 < h_ && !border(d_, out_.part, r, c, r + 1, c).any()) open_(r, c) |= 2;
+                const std::size_t i = std::size_t(r) * w_ + c;
+                if (c + 1 < w_) out_.right(r, c) = between(slopes.right, i, i + 1);
+                if (r + 1 < h_) out_.below(r, c) = between(slopes.below, i, i + w_);
             }
         }
     }
 
-    bool joined(int r, int c, int dr, int dc) const {
-        if (!open_.inside(r + dr, c + dc)) return false;
-        if (dc > 0) return open_(r, c) & 1;
-        if (dc < 0) return open_(r, c - 1) & 1;
-        return dr > 0 ? open_(r, c) & 2 : open_(r - 1, c) & 2;
+    int root(int n) {
+        while (parent_[n] != n)
+            n = parent_[n] = parent_[parent_[n]];
+        return n;
     }
 
+    /// Pixels without a crack between them share a label.
     void label() {
         out_.label = {w_, h_, -1};
-        std::vector<int> stack;
-        for (std::size_t i = 0; i < out_.label.size(); ++i) {
-            if (out_.label.cell[i] >= 0) continue;
-            const int id = int(area_.size());
-            area_.push_back(0);
-            out_.label.cell[i] = id;
-            stack.push_back(int(i));
-            while (!stack.empty()) {
-                const int at = stack.back(), r = at / w_, c = at % w_;
-                stack.pop_back();
-                ++area_[id];
-                for (const auto& [dr, dc] : around) {
-                    if (!joined(r, c, dr, dc) || out_.label(r + dr, c + dc) >= 0) continue;
-                    out_.label(r + dr, c + dc) = id;
-                    stack.push_back((r + dr) * w_ + c + dc);
+        parent_.clear();
+        for (int r = 0; r < h_; ++r) {
+            for (int c = 0; c < w_; ++c) {
+                int own = c > 0 && !out_.right(r, c - 1) ? out_.label(r, c - 1) : -1;
+                if (r > 0 && !out_.below(r - 1, c)) {
+                    const int above = out_.label(r - 1, c);
+                    if (own >= 0 && own != above) parent_[root(own)] = root(above);
+                    own = above;
                 }
+                if (own < 0) {
+                    own = int(parent_.size());
+                    parent_.push_back(own);
+                }
+                out_.label(r, c) = own;
             }
         }
+        area_.assign(parent_.size(), 0);
+        for (int& n : out_.label.cell)
+            ++area_[n = root(n)];
     }
 
-    /// Distance within a region, in pixels, from the pixels already at their value in `g`.
-    void spread(Grid<float>& g) const {
+    /// Shortest ways within a region, in pixels, from the `todo` pixels to those within `limit`.
+    void spread(Grid<float>& g, std::vector<int> todo, float limit) const {
         constexpr float diagonal = 1.4142f;
-        for (int pass = 0; pass < 2; ++pass) {
-            const int s = pass % 2 ? -1 : 1;
-            for (int i = 0; i < h_; ++i) {
-                const int r = s > 0 ? i : h_ - 1 - i;
-                for (int j = 0; j < w_; ++j) {
-                    const int c = s > 0 ? j : w_ - 1 - j;
-                    float v = g(r, c);
-                    if (v == 0) continue;
-                    const int id = out_.label(r, c);
-                    const auto from = [&](int dr, int dc, float step) {
-                        if (g.inside(r + dr, c + dc) && out_.label(r + dr, c + dc) == id) {
-                            v = std::min(v, g(r + dr, c + dc) + step);
-                        }
-                    };
-                    from(-s, 0, 1);
-                    from(0, -s, 1);
-                    from(-s, -s, diagonal);
-                    from(-s, s, diagonal);
-                    g(r, c) = v;
-                }
+        for (std::size_t k = 0; k < todo.size(); ++k) {
+            const int at = todo[k], r = at / w_, c = at % w_;
+            for (int n = 0; n < 9; ++n) {
+                const int i = r + n / 3 - 1, j = c + n % 3 - 1;
+                if (n == 4 || !g.inside(i, j) || out_.label(i, j) != out_.label(r, c)) continue;
+                const float v = g(r, c) + (n % 2 ? 1 : diagonal);
+                if (v > limit || v >= g(i, j)) continue;
+                g(i, j) = v;
+                todo.push_back(i * w_ + j);
             }
         }
     }
@@ -114,24 +112,43 @@ class Sorter {
     }
 
     void find_slivers() {
+        constexpr float far = 1e6f;
         const float radius = float(thin / 2 / d_.pixel);
-        Grid<float> inside(w_, h_, 1e6f);
+        Grid<float> inside(w_, h_, far);
+        std::vector<int> rim;
         for (int r = 0; r < h_; ++r) {
             for (int c = 0; c < w_; ++c) {
-                if (open_paper(r * w_ + c)) {
+                const int at = r * w_ + c;
+                if (open_paper(at)) {
                     inside(r, c) = 0;
                 } else if (at_border(r, c)) {
                     inside(r, c) = .5f;
+                    rim.push_back(at);
                 }
             }
         }
-        spread(inside);
-        Grid<float> core(w_, h_, 1e6f);
-        for (std::size_t i = 0; i < core.size(); ++i) {
-            if (inside.cell[i] == 0 || inside.cell[i] > radius) core.cell[i] = 0;
+        spread(inside, rim, radius);
+        Grid<float> core(w_, h_, 0); // distance from where the region is thick
+        std::vector<int> thick_edge;
+        for (int at = 0; at < int(core.size()); ++at) {
+            const float v = inside.cell.data()[at];
+            if (v > 0 && v <= radius) core.cell[at] = far;
         }
-        spread(core);
+        for (int at = 0; at < int(core.size()); ++at) {
+            if (core.cell.data()[at] == 0 && near_thin(core, at)) thick_edge.push_back(at);
+        }
+        spread(core, thick_edge, far);
         collect(core, radius);
+    }
+
+    bool near_thin(const Grid<float>& core, int at) const {
+        const int r = at / w_, c = at % w_;
+        for (int i = std::max(r - 1, 0); i <= std::min(r + 1, h_ - 1); ++i) {
+            for (int j = std::max(c - 1, 0); j <= std::min(c + 1, w_ - 1); ++j) {
+                if (core(i, j) > 0) return true;
+            }
+        }
+        return false;
     }
 
     /// Thin pixels in connected groups; a group counts when it reaches far enough from any thick
@@ -205,8 +222,7 @@ class Sorter {
     const Depth& d_;
     int w_, h_;
     Regions out_;
-    Grid<std::uint8_t> open_;
-    std::vector<int> area_;
+    std::vector<int> parent_, area_; ///< by label
 };
 
 } // namespace
