@@ -34,6 +34,8 @@ ink::Colour ink_of(const theme::Theme& theme, hand::Tone tone) {
         return ink::grey(0.94);
     case hand::Tone::accent:
         return theme.accent;
+    case hand::Tone::mark:
+        return theme.text;
     }
     return ink::black;
 }
@@ -53,7 +55,7 @@ double width_of(hand::Pen pen, double printed_width) {
     case hand::Pen::hatch:
         return 0.36 * k;
     case hand::Pen::accent:
-        return 0.9 * k;
+        return 1.4 * k;
     }
     return 0.7 * k;
 }

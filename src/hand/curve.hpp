@@ -12,6 +12,7 @@ using Polyline = std::vector<Dot>;
 inline Dot operator+(Dot a, Dot b) { return {a.x + b.x, a.y + b.y}; }
 inline Dot operator-(Dot a, Dot b) { return {a.x - b.x, a.y - b.y}; }
 inline Dot operator*(Dot a, double k) { return {a.x * k, a.y * k}; }
+inline Dot lerp(Dot a, Dot b, double t) { return a + (b - a) * t; }
 inline double dot(Dot a, Dot b) { return a.x * b.x + a.y * b.y; }
 double length(Dot d);
 Dot unit_vector(Dot d);

@@ -71,6 +71,10 @@ class Builder {
         add(b_.at(-15, 6, -4),
             lerp(b_.ray[little_finger].base, l_.knuckle[little_finger], .75) + b_.at(-2, 0, -2),
             13.5, 11.5, 14);
+        add(l_.wrist + l_.arm * b_.along * 16 +
+                unit_vector(cross(l_.arm, cross(ex, l_.arm))) * b_.wide(-9),
+            lerp(b_.ray[little_finger].base, l_.knuckle[little_finger], .55) + b_.at(-1, 0, -3),
+            13.0, 10.0, 16);
         // Skin and fat between the heads: valleys, not clefts.
         for (int f = 0; f + 1 < fingers; ++f) {
             const Vec back = b_.at(0, -3.5, 1.5);

@@ -35,7 +35,8 @@ enum class Tone : std::uint8_t {
     handle_light,
     glove,
     club,
-    accent
+    accent,
+    mark ///< solid ink: arrow heads
 };
 
 /// Which line it is; the page decides the width at print size.

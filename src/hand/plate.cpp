@@ -114,7 +114,7 @@ void Plate::add_areas() {
          Tone::handle_shade, 1.55, 8);
     area(tidy(where([&](std::size_t i) { return rod.cell[i] && light(i) > .955 && !cast.cell[i]; }),
               rod),
-         Tone::handle_light, 1.55, 8);
+         Tone::handle_light, 1.55, 90); // only long streaks: drops would look like holes
     for (const Part hand : {Part::first, Part::second}) {
         area(where([&](std::size_t i) { return part[i] == hand; }), Tone::skin, 1.55, 4);
     }
@@ -129,7 +129,7 @@ void Plate::add_areas() {
                          (soft.cell[i] < float(shot_.dark) || cast.cell[i]);
               }),
               flesh),
-         Tone::shade, 1.5, 25);
+         Tone::shade, 2.4, 40);
 }
 
 Grid<std::uint8_t> Plate::tidy(const Grid<std::uint8_t>& mask,
@@ -209,6 +209,11 @@ bool Plate::line_leaves(Dot at, double near, double least) const {
 int Plate::surface_at(Vec p) const {
     const int c = int(std::floor((p.x - depth_.window.left) / depth_.pixel));
     const int r = int(std::floor((depth_.window.top - p.y) / depth_.pixel));
+    return depth_.id.inside(r, c) ? depth_.id(r, c) : -1;
+}
+
+int Plate::surface_on_page(Dot at) const {
+    const int c = int(std::floor(at.x / depth_.pixel)), r = int(std::floor(at.y / depth_.pixel));
     return depth_.id.inside(r, c) ? depth_.id(r, c) : -1;
 }
 

@@ -53,6 +53,7 @@ class Plate {
 
     /// Surface seen at a point in camera coordinates, -1 paper.
     int surface_at(Vec camera) const;
+    int surface_on_page(Dot at) const;
 
     /// Lowest point of paper or handle between two columns of the page, looking down from `above`
     /// millimetres over `y` to `y`; nothing when the hand closes the way.

@@ -189,34 +189,35 @@ void thumb_lines(Inker& ink, const Limbs& l, const SkinLines& which) {
     }
 }
 
-/// A short arc behind each knuckle, tendons running from it towards the wrist.
+/// Valleys between the knuckles, running out on the back of the hand, and tendons from the knuckles
+/// towards the wrist.
 void back_lines(Inker& ink, const Limbs& l) {
-    for (int f = 0; f < fingers; ++f) {
-        const Ray& ray = l.body.ray[f];
-        const Vec m = unit_vector(l.knuckle[f] - ray.base), up = square_to(ez, m),
-                  side = cross(m, up);
-        const Vec c = l.knuckle[f] + Vec{0, 0, ray.cap_lift};
-        Path arc;
-        for (int i = -8; i <= 8; ++i) {
-            const double a = .85 * i / 8; // across the back of the knuckle, bowed towards the wrist
-            arc.push_back(c + (up * std::cos(a) + side * std::sin(a)) * (ray.cap * 1.1) -
-                          m * (ray.cap * (1.0 - .9 * (1 - std::cos(a)))));
+    for (int f = 0; f + 1 < fingers; ++f) {
+        const Vec head = lerp(l.knuckle[f], l.knuckle[f + 1], .5);
+        const Vec base = lerp(l.body.ray[f].base, l.body.ray[f + 1].base, .5);
+        const Vec out = lerp(l.finger[f].bone[0], l.finger[f + 1].bone[0], .5);
+        const Vec m = unit_vector(head - base), up = square_to(ez, m);
+        Path path;
+        for (int i = 0; i <= 20; ++i) {
+            const double s = mix(9, -15, i / 20.0) * l.body.along; // beyond the heads, and behind
+            const Vec way = s > 0 ? unit_vector(out) * s : m * s;
+            path.push_back(head + way + up * l.body.wide(s > 0 ? 9 : 11));
         }
-        ink.on_skin(arc, {5, .38, true, true, Pen::detail});
+        ink.on_skin(path, {4, .16, true, true, Pen::detail});
     }
     struct Tendon {
         int finger;
         double from, to; ///< shares of the metacarpal from its head
     };
-    for (const Tendon& t : {Tendon{index_finger, .26, .62}, Tendon{middle_finger, .24, .70},
-                            Tendon{ring_finger, .26, .60}}) {
+    for (const Tendon& t : {Tendon{index_finger, .24, .66}, Tendon{middle_finger, .22, .74},
+                            Tendon{ring_finger, .24, .64}}) {
         const Ray& ray = l.body.ray[t.finger];
         Path path;
         for (int i = 0; i <= 20; ++i) {
             const double s = mix(t.from, t.to, i / 20.0);
             path.push_back(lerp(l.knuckle[t.finger], ray.base, s) + l.body.at(0, 0, 16));
         }
-        ink.on_skin(path, {9, .2, true, true, Pen::detail});
+        ink.on_skin(path, {10, .24, true, true, Pen::detail});
     }
 }
 

@@ -28,9 +28,9 @@ void place_thumb(Limbs& l) {
     const double end = l.body.thumb[2] - tip_radius;
     if (l.hold.thumb_free) return stretch(l, end);
     const double s =
-        l.handle.station(l.knuckle[index_finger]) + mix(18, 46, l.hold.reach) * l.body.along;
+        l.handle.station(l.knuckle[index_finger]) + mix(20, 56, l.hold.reach) * l.body.along;
     Vec tip = l.handle.butt + u * s + l.thumb_up * (l.handle.radius_at(s) + tip_radius - .8);
-    Vec joint = tip + unit_vector(lerp(-u, unit_vector(saddle - tip), .42)) * end;
+    Vec joint = tip + unit_vector(lerp(-u, unit_vector(saddle - tip), .25)) * end;
     const double l0 = l.body.thumb[0], l1 = l.body.thumb[1];
     for (int i = 0; i < 200 && length(joint - saddle) > l0 + l1 - 0.5; ++i) {
         tip = tip - u; // out of reach: the thumb slides back
@@ -38,7 +38,7 @@ void place_thumb(Limbs& l) {
     }
     const Vec e = unit_vector(joint - saddle);
     const double d = length(joint - saddle), x = (d * d + l0 * l0 - l1 * l1) / (2 * d);
-    const Vec pole = square_to({.75, -.1, .55}, e); // its middle joint bulges outwards and up
+    const Vec pole = square_to({1, -.3, .1}, e); // its middle joint bulges outwards
     l.thumb = {saddle, saddle + e * x + pole * std::sqrt(std::max(l0 * l0 - x * x, 0.0)), joint,
                tip};
 }

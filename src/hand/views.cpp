@@ -17,11 +17,23 @@ Dot plane(const Camera& cam, Vec grip) {
     return {p.x, p.y};
 }
 
+Line straight(Dot a, Dot b, Pen pen) {
+    return {{a, {{lerp(a, b, 1 / 3.), lerp(a, b, 2 / 3.), b}}, false}, pen, false, false};
+}
+
+/// A tick outside the hand for a knuckle that counts, from its outline outwards.
+void add_tick(Plate& plate, Dot knuckle, Dot way, double k) {
+    double out = 0;
+    while (out < 30 && plate.surface_on_page(knuckle + way * out) >= 0)
+        out += .5;
+    plate.add(straight(knuckle + way * (out + 2 * k), knuckle + way * (out + 8 * k), Pen::accent));
+}
+
 Picture golfers_eye(const Pose& pose, Limbs l) {
     const double k = scale_of(l), end = 164 * k;
     end_handle(l, end);
-    Shot shot{{&l}, players_camera(), {}, 64 * k, 129 * k, 50 * k, end, pose.wish().glove};
-    shot.centre = plane(shot.camera, Vec{112, 12, 0} * k);
+    Shot shot{{&l}, players_camera(), {}, 58 * k, 124 * k, 50 * k, end, pose.wish().glove};
+    shot.centre = plane(shot.camera, Vec{113, 12, 0} * k);
     Plate plate(shot);
     plate.add_areas();
     plate.add_lines();
@@ -29,11 +41,16 @@ Picture golfers_eye(const Pose& pose, Limbs l) {
     if (shot.glove) add_glove_lines(plate, l);
     add_club(plate, k, pose.wish().face_degrees);
     const auto views = knuckle_views(l);
+    const Dot middle =
+        plate.page(l, lerp(l.body.ray[index_finger].base, l.knuckle[middle_finger], .45));
     int n = 0;
     constexpr std::array<const char*, fingers> names{"knuckle 1", "knuckle 2", "knuckle 3",
                                                      "knuckle 4"};
     for (int f = 0; f < fingers; ++f) {
-        if (views[f].share >= knuckle_share) plate.anchor(names[n++], plate.page(l, views[f].at));
+        if (views[f].share < knuckle_share) continue;
+        const Dot at = plate.page(l, views[f].at);
+        plate.anchor(names[n++], at);
+        add_tick(plate, at, unit_vector(at - middle), k);
     }
     const Crease v = v_crease(l);
     plate.anchor("V fork", plate.page(l, v.fork));
@@ -83,39 +100,109 @@ Picture fingers_first(const Pose& pose) {
     return plate.take();
 }
 
-Outline circle(Dot at, double r) {
-    Polyline p;
-    for (int i = 0; i < 40; ++i) {
-        const double a = in_radians(9.0 * i);
-        p.push_back({at.x + r * std::cos(a), at.y + r * std::sin(a)});
-    }
-    return fitted(p, .03, true);
-}
-
 /// A ring and the vent hole on the end of the handle.
 void add_butt_cap(Plate& plate, const Limbs& l) {
-    const Dot c = plate.page(l, l.handle.butt);
-    const double r = l.handle.radius;
-    plate.add(Area{{circle(c, r * .80)}, Tone::handle_light});
-    plate.add(Line{circle(c, r * .80), Pen::detail, false, false});
-    plate.add(Area{{circle(c, r * .13)}, Tone::handle_shade});
-    plate.add(Line{circle(c, r * .13), Pen::detail, false, false});
+    const auto ring = [&](double share) {
+        Polyline p;
+        for (int i = 0; i < 40; ++i) {
+            const Vec out = flank(l, 0, 9.0 * i) - l.handle.butt;
+            p.push_back(plate.page(l, l.handle.butt + out * share));
+        }
+        return fitted(p, .03, true);
+    };
+    plate.add(Area{{ring(1)}, Tone::handle});
+    plate.add(Line{ring(1), Pen::handle, false, false});
+    plate.add(Area{{ring(.80)}, Tone::handle_light});
+    plate.add(Line{ring(.80), Pen::detail, false, false});
+    plate.add(Area{{ring(.13)}, Tone::mark});
 }
 
-/// The room between handle and pad as a dark crescent, as wide as the gap that was measured.
-void add_gap(Plate& plate, const Limbs& l, const ButtContact& contact) {
-    constexpr double half = 58; // degrees to either side
-    const Vec middle = l.handle.butt;
-    Polyline ring, outer;
-    for (int i = -12; i <= 12; ++i) {
-        const Vec out = unit_vector(flank(l, 0, contact.angle + half * i / 12) - middle);
-        const double room = contact.gap * std::cos(std::numbers::pi / 2 * i / 12);
-        ring.push_back(plate.page(l, middle + out * l.handle.radius));
-        outer.push_back(plate.page(l, middle + out * (l.handle.radius + room)));
+/// Points round the handle's end, `beyond` its flank, from one angle to another.
+template <class F>
+Polyline round_the_end(Plate& plate, const Limbs& l, double from, double to, F&& beyond) {
+    Polyline line;
+    for (int i = 0; i <= 24; ++i) {
+        const Vec out = unit_vector(flank(l, 0, mix(from, to, i / 24.0)) - l.handle.butt);
+        line.push_back(
+            plate.page(l, l.handle.butt + out * (l.handle.radius + beyond(2 * i / 24.0 - 1))));
     }
+    return line;
+}
+
+/// Hatch over the flesh of the pad, from `near` to `far` beyond the flank: what is called the pad.
+void hatch_pad(Plate& plate, const Limbs& l, double angle, double near, double far) {
+    constexpr double half = 62, step = .5, pitch = 2.6;
+    const Dot c = plate.page(l, l.handle.butt);
+    const Dot middle = plate.page(l, flank(l, 0, angle)) - c;
+    const double r = l.handle.radius, pad = std::atan2(middle.y, middle.x);
+    const auto inside = [&](Dot p) {
+        const Dot w = p - c;
+        const double d = length(w) - r;
+        const double off =
+            in_degrees(std::remainder(std::atan2(w.y, w.x) - pad, 2 * std::numbers::pi));
+        const double taper = std::cos(in_radians(90 * std::min(1.0, std::abs(off) / half)));
+        return d > near * taper + .9 && d < mix(near, far, std::sqrt(taper)) &&
+               std::abs(off) < half && plate.surface_on_page(p) == palm_side;
+    };
+    const double reach = r + far + 2;
+    for (double v = -2 * reach; v < 2 * reach; v += pitch) {
+        std::optional<Dot> from;
+        Dot last{};
+        for (double u = -reach; u <= reach + step; u += step) {
+            const Dot p = c + Dot{u, v - u};
+            const bool in = u <= reach && inside(p);
+            if (in && !from) from = p;
+            if (!in && from) {
+                if (length(last - *from) > 1.5) plate.add(straight(*from, last, Pen::hatch));
+                from.reset();
+            }
+            last = p;
+        }
+    }
+}
+
+void add_arrow_head(Plate& plate, Dot tip, Dot way, double size) {
+    const Dot d = unit_vector(way), n{-d.y, d.x};
+    Polyline head{tip, tip - d * size + n * (size * .42), tip - d * size - n * (size * .42)};
+    Outline o{head[0], {}, true};
+    for (int i = 0; i < 3; ++i) {
+        const Dot a = head[i], b = head[(i + 1) % 3];
+        o.pieces.push_back({lerp(a, b, 1 / 3.), lerp(a, b, 2 / 3.), b});
+    }
+    plate.add(Area{{o}, Tone::mark});
+}
+
+/// The room between handle and pad as daylight: white, outlined, measured by two arrows.
+void add_gap(Plate& plate, const Limbs& l, const ButtContact& contact, double k) {
+    constexpr double half = 62; // degrees to either side
+    const auto room = [&](double s) { return contact.gap * std::cos(std::numbers::pi / 2 * s); };
+    const double from = contact.angle - half, to = contact.angle + half;
+    Polyline ring = round_the_end(plate, l, from, to, [](double) { return 0.0; });
+    const Polyline outer = round_the_end(plate, l, from, to, room);
+    const Polyline inner = ring;
     ring.insert(ring.end(), outer.rbegin(), outer.rend());
-    plate.add(Area{{fitted(ring, .05, true)}, Tone::handle_shade});
-    plate.add(Line{fitted(outer, .05, false), Pen::inner, true, true});
+    plate.add(Area{{fitted(ring, .05, true)}, Tone::skin});
+    plate.add(Line{fitted(outer, .05, false), Pen::outline, false, false});
+    plate.add(Line{fitted(inner, .05, false), Pen::outline, false, false});
+    const Dot a = plate.page(l, flank(l, 0, contact.angle)), way = a - plate.page(l, l.handle.butt);
+    const Dot d = unit_vector(way), b = a + d * contact.gap;
+    const double size = std::min(3.2 * k, contact.gap * .45);
+    plate.add(straight(a, b, Pen::inner));
+    add_arrow_head(plate, a, Dot{-d.x, -d.y}, size);
+    add_arrow_head(plate, b, d, size);
+}
+
+/// A heavy arc where the pad lies on the handle.
+void add_contact(Plate& plate, const Limbs& l, const ButtContact& contact) {
+    const Polyline arc =
+        round_the_end(plate, l, contact.angle - 40, contact.angle + 40, [](double) { return .6; });
+    for (const double more : {0.0, .5, 1.0}) {
+        Polyline wide = arc;
+        const Dot c = plate.page(l, l.handle.butt);
+        for (Dot& p : wide)
+            p = p + unit_vector(p - c) * more;
+        plate.add(Line{fitted(wide, .05, false), Pen::accent, false, false});
+    }
 }
 
 Picture butt_end(const Pose& pose) {
@@ -123,22 +210,30 @@ Picture butt_end(const Pose& pose) {
     h.forearm = {-.35, .45, .85};
     Limbs l = solve(pose.lead().body, h);
     const double k = scale_of(l);
-    Shot shot{
-        {&l}, Camera::looking({-1, 0, 0}, ez), {}, 62 * k, 66 * k, 30 * k, 999, pose.wish().glove};
-    shot.centre = plane(shot.camera, Vec{0, 6, 9} * k);
-    shot.shade = false; // outlines and the crescent say it all
+    end_handle(l, 132 * k);
+    Shot shot{{&l},   Camera::looking({-1, -.40, .13}, ez),
+              {},     66 * k,
+              62 * k, 26 * k,
+              999,    pose.wish().glove};
+    shot.centre = plane(shot.camera, Vec{30, 6, 6} * k);
+    shot.shade = false; // outlines, hatch and gap say it all
     Plate plate(shot);
     plate.add_areas();
     plate.add_lines();
     add_skin_lines(plate, l, {!shot.glove, true, false, false, false});
     if (shot.glove) add_glove_lines(plate, l);
-    add_butt_cap(plate, l);
     const ButtContact c = butt_contact(l);
-    if (c.gap > 1.5) add_gap(plate, l, c);
-    const double s = l.handle.station(l.knuckle[little_finger]) - 12;
-    plate.anchor("gap", plate.page(l, flank(l, s, c.angle)));
-    const Vec out = flank(l, s, c.angle) - l.handle.butt - l.handle.along * s;
-    plate.anchor("heel pad", plate.page(l, flank(l, s, c.angle) + unit_vector(out) * (c.gap + 8)));
+    const bool gap = c.gap > 1.5;
+    hatch_pad(plate, l, c.angle, gap ? c.gap : 0, (gap ? c.gap : 0) + 15 * k);
+    add_butt_cap(plate, l);
+    if (gap)
+        add_gap(plate, l, c, k);
+    else
+        add_contact(plate, l, c);
+    const Vec out = unit_vector(flank(l, 0, c.angle) - l.handle.butt);
+    plate.anchor("gap", plate.page(l, flank(l, 0, c.angle) + out * (gap ? c.gap * .5 : .8)));
+    plate.anchor("heel pad", plate.page(l, flank(l, 0, c.angle + 28) + out * (c.gap + 9 * k)));
+    plate.anchor("finger", plate.page(l, l.finger[little_finger].joint[1]));
     return plate.take();
 }
 

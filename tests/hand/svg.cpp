@@ -72,6 +72,8 @@ const char* ink(Tone tone) {
         return "#fff";
     case Tone::accent:
         return "#b22";
+    case Tone::mark:
+        return "#111";
     }
     return "";
 }
