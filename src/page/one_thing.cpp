@@ -1,11 +1,14 @@
 #include "page/one_thing.hpp"
 
 #include "figure/dots.hpp"
+#include "figure/flight_above.hpp"
 #include "figure/grip.hpp"
 #include "page/evidence_rows.hpp"
 #include "page/hold_words.hpp"
 #include "page/parts.hpp"
 #include "page/verdict.hpp"
+#include "page/why_inputs.hpp"
+#include "page/why_words.hpp"
 #include "words/date.hpp"
 #include "words/side.hpp"
 
@@ -106,8 +109,33 @@ std::optional<Block> checks(const figure::Easel& easel, const Story& story) {
     return block;
 }
 
-/// The verdict and a small strip of every shot of the aim.
-std::optional<Block> verdict(const figure::Easel& easel, const Story& story) {
+/// What the change did to the ball, in small: the flights from above, and the largest cause.
+struct BallInSmall {
+    ink::Drawing picture, words;
+};
+
+std::optional<BallInSmall> ball_in_small(const figure::Easel& easel, const Story& story,
+                                         double picture_width, double words_width) {
+    const auto flights = flight_input(easel, story);
+    if (!flights || few_shots(*story.ball)) return std::nullopt;
+    const auto& w = easel.words;
+    ink::Drawing above = figure::flight_above(easel, *flights, picture_width, 24 * figure::mm);
+    BallInSmall small;
+    small.picture = stacked(
+        {figure::paragraph(easel, theme::Text::label, w.say("why.flight.above"), picture_width),
+         above},
+        3);
+    small.picture.message = above.message;
+    const auto outcomes = credited(story);
+    if (!outcomes.empty())
+        small.words = figure::paragraph(easel, theme::Text::body,
+                                        credit_sentence(*story.ball->credit, outcomes.front(), w),
+                                        words_width);
+    return small;
+}
+
+/// The verdict and a small strip of every shot of the aim; with room, what it did to the ball.
+std::optional<Block> verdict(const figure::Easel& easel, const Story& story, bool with_ball) {
     const Evidence* aim = aim_of(story);
     if (!aim) return checks(easel, story);
     const VerdictWords said = verdict_words(story, *aim, easel.words);
@@ -128,12 +156,18 @@ std::optional<Block> verdict(const figure::Easel& easel, const Story& story) {
         easel, theme::Text::label, easel.words.say("measure." + key_of(aim->measure)), strip_width);
     ink::Drawing picture = stacked({name, strip}, 3);
     picture.message = input.message;
+    picture = tagged(std::move(picture), "Figure");
+    if (with_ball)
+        if (auto small = ball_in_small(easel, story, strip_width, words_width)) {
+            if (small->words.size.height > 0) lines.push_back(tagged(small->words, "P"));
+            picture = stacked({picture, tagged(std::move(small->picture), "Figure")}, 8);
+        }
     Block block{.name = "verdict"};
     block.space_before = 12;
-    block.pieces.push_back({stacked(
-        {rule(easel, column_width(easel)),
-         side_by_side({{stacked(lines, 2), 0}, {tagged(std::move(picture), "Figure"), x}})},
-        8)});
+    block.pieces.push_back(
+        {stacked({rule(easel, column_width(easel)),
+                  side_by_side({{stacked(lines, 2), 0}, {std::move(picture), x}})},
+                 8)});
     return block;
 }
 
@@ -210,7 +244,7 @@ Block title_with_logo(const figure::Easel& easel, const Story& story) {
 }
 
 std::vector<Block> one_thing_blocks(const figure::Easel& easel, const Story& story,
-                                    std::size_t drill_page, double hand_width) {
+                                    std::size_t drill_page, double hand_width, bool with_ball) {
     const auto& lesson = story.lesson;
     std::vector<Block> blocks{title_with_logo(easel, story)};
     if (!lesson.student.says.empty())
@@ -224,7 +258,7 @@ std::vector<Block> one_thing_blocks(const figure::Easel& easel, const Story& sto
     blocks.push_back(answers(easel, story, drill_page));
     blocks.back().space_before = 12;
     if (auto block = hands(easel, story, hand_width)) blocks.push_back(std::move(*block));
-    if (auto block = verdict(easel, story)) blocks.push_back(std::move(*block));
+    if (auto block = verdict(easel, story, with_ball)) blocks.push_back(std::move(*block));
     blocks.push_back(sign_off(easel, story));
     return blocks;
 }
@@ -234,10 +268,15 @@ std::vector<Block> one_thing_blocks(const figure::Easel& easel, const Story& sto
 Section one_thing(const figure::Easel& easel, const Story& story, std::size_t drill_page) {
     Section section{.name = "one-thing", .title = easel.words.say("page.one-thing.question")};
     const double room = easel.theme.live(true).height;
-    for (double k = 1.08; k > 0.4; k -= 0.05) { // the largest hands with which the page holds all
-        section.blocks = one_thing_blocks(easel, story, drill_page, columns(easel, 2) * k);
-        if (total_height(section.blocks) <= room) break;
-    }
+    // the largest hands with which the page holds all; the ball gives way before the hands get
+    // small
+    for (const auto& [most, least, with_ball] :
+         {std::tuple{1.08, 0.75, true}, std::tuple{1.08, 0.4, false}})
+        for (double k = most; k > least; k -= 0.05) {
+            section.blocks =
+                one_thing_blocks(easel, story, drill_page, columns(easel, 2) * k, with_ball);
+            if (total_height(section.blocks) <= room) return section;
+        }
     return section;
 }
 

@@ -57,7 +57,9 @@ std::string air_note(const Story& story, const words::Speaker& w) {
         air.temperature ? air.temperature->value
                         : ball::standard_air(ball::geopotential(air.height)).temperature.value;
     const auto celsius = words::fixed(kelvin - 273.15, 0, w.language());
-    const std::string still = " " + w.say("flight.no-wind");
+    const std::string still =
+        " " + (conditions.wind ? w.say("flight.wind", {{"wind", conditions.wind->text}})
+                               : w.say("flight.no-wind"));
     if (!conditions.height) return w.say("flight.air.assumed", {{"celsius", celsius}}) + still;
     return w.say("flight.air", {{"celsius", celsius},
                                 {"height", words::quantity(Measure::apex, air.height.value, w)}}) +
@@ -86,10 +88,11 @@ std::string credit_sentence(const ball::Credit& credit, ball::Outcome outcome,
     if (best <= 0) return {};
     const Measure measure = measure_of(outcome);
     const double part = best / std::abs(change);
-    return w.say(part > 1.1   ? "why.credit.more"
-                 : part > 0.9 ? "why.credit.nearly"
-                 : part > 0.5 ? "why.credit.most"
-                              : "why.credit.largest",
+    return w.say(part > 1.1    ? "why.credit.more"
+                 : part > 0.97 ? "why.credit.all"
+                 : part > 0.9  ? "why.credit.nearly"
+                 : part > 0.5  ? "why.credit.most"
+                               : "why.credit.largest",
                  {{"noun", w.say("noun." + key_of(measure))},
                   {"cause", w.say(cause_key(static_cast<ball::Factor>(largest)))},
                   {"part", words::quantity(measure, best, w)},

@@ -37,6 +37,9 @@ struct Coach {
 struct Club {
     std::string name; ///< as printed, "seven iron"
     std::optional<unit::Degrees> loft, lie;
+    std::optional<double>
+        face_share;         ///< of the start direction, 0.5 to 0.95, when the coach knows it
+    std::string share_from; ///< where that share comes from, printed beside it
     diag::Span span;
 };
 
@@ -83,11 +86,20 @@ struct ShotSource {
     diag::Span rows_span; ///< of `rows`, when it is written
 };
 
+/// The wind on the range as the coach wrote it, seen by a player facing the target.
+struct Wind {
+    unit::MetresPerSecond along;  ///< positive: from behind the player
+    unit::MetresPerSecond across; ///< positive: blowing to the right
+    std::string text;             ///< as written
+};
+
 /// Where and how the shots were hit.
 struct Conditions {
     std::string text; ///< printed as written: "indoors, mat, range balls"
     std::optional<unit::Metres> height;
     std::optional<double> celsius;
+    std::optional<unit::Pascal> pressure; ///< at the place itself
+    std::optional<Wind> wind;
     bool same_set_up = true; ///< false: before and after are not comparable, `why_not` says why
     std::string why_not;
 };

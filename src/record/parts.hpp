@@ -34,6 +34,10 @@ void read_marks(const yaml::Field& field, Marks& marks);
 void read_photographs(const yaml::Field& field, Photographs& photographs);
 void read_link(const yaml::Field& field, diag::Located<std::string>& link);
 
+// read_wind.cpp
+/// "4 m/s from the left", "10 mph from ahead right", "none".
+std::optional<Wind> read_wind(const yaml::Field& field, unit::Units units);
+
 // read_follow_up.cpp
 void read_conditions(const yaml::Field& field, unit::Units units, Conditions& conditions);
 void read_drills(const yaml::Field& field, std::vector<DrillWish>& drills);

@@ -13,7 +13,7 @@ void take(const yaml::Field& field, std::vector<std::string>& to) {
 
 void read_conditions(const yaml::Field& field, unit::Units units, Conditions& conditions) {
     if (field.is_text()) return take(field, conditions.text);
-    field.only({"text", "height", "temperature", "same set up", "why not"});
+    field.only({"text", "height", "temperature", "pressure", "wind", "same set up", "why not"});
     take(field.at("text"), conditions.text);
     const yaml::Field height = field.at("height");
     if (const auto metres = read_quantity(height, unit::Kind::length, units)) {
@@ -24,6 +24,9 @@ void read_conditions(const yaml::Field& field, unit::Units units, Conditions& co
                         "for example height: 120 m");
     }
     conditions.celsius = field.at("temperature").number(-40, 60);
+    if (const auto hectopascal = field.at("pressure").number(500, 1100))
+        conditions.pressure = unit::Pascal{*hectopascal * 100};
+    conditions.wind = read_wind(field.at("wind"), units);
     take(field.at("same set up"), conditions.same_set_up);
     take(field.at("why not"), conditions.why_not);
 }

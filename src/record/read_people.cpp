@@ -21,6 +21,16 @@ void read_hand(const yaml::Field& field, diag::Located<unit::Hand>& hand) {
     if (const auto chosen = choose<unit::Hand>(field, hands)) hand.value = *chosen;
 }
 
+/// A share of one's own is printed with its source, so it needs one.
+void read_face_share(const yaml::Field& field, Club& club) {
+    const yaml::Field share = field.at("face share");
+    if (const auto percent = share.number(50, 95)) club.face_share = *percent / 100;
+    take(field.at("share from"), club.share_from);
+    if (club.face_share && club.share_from.empty())
+        share.error("'face share' needs its source, which is printed beside it",
+                    "add to 'club': share from: \"forty shots of ours, spring 2026\"");
+}
+
 } // namespace
 
 void read_student(const yaml::Field& field, Student& student) {
@@ -50,10 +60,11 @@ void read_coach(const yaml::Field& field, Coach& coach) {
 void read_club(const yaml::Field& field, Club& club) {
     club.span = field.span();
     if (field.is_text()) return take(field, club.name);
-    field.only({"name", "loft", "lie"});
+    field.only({"name", "loft", "lie", "face share", "share from"});
     take(field.required("name", "seven iron"), club.name);
     if (const auto loft = field.at("loft").number(0, 75)) club.loft = unit::Degrees{*loft};
     if (const auto lie = field.at("lie").number(45, 80)) club.lie = unit::Degrees{*lie};
+    read_face_share(field, club);
 }
 
 void read_bag(const yaml::Field& field, std::vector<Club>& bag) {

@@ -164,6 +164,8 @@ void tell_ball(page::Story& story, std::span<const drills::TypicalClub> clubs,
     const auto& conditions = story.lesson.conditions;
     if (conditions.height) ball.air.height = *conditions.height;
     if (conditions.celsius) ball.air.temperature = unit::Kelvin{*conditions.celsius + celsius_zero};
+    ball.air.pressure = conditions.pressure;
+    if (conditions.wind) ball.air.wind = {conditions.wind->along, conditions.wind->across};
     ball.before = block_of(before, ball);
     ball.after = block_of(after, ball);
     ball.cold = block_of(cold, ball);

@@ -80,6 +80,8 @@ void choose_club(page::BallStory& ball, const record::Lesson& lesson,
         return;
     }
     ball.head.mass = ball::common_head_mass(ball.club->loft);
+    if (lesson.club.face_share)
+        ball.head.face_share = {*lesson.club.face_share, lesson.club.share_from};
     take_own_bag(ball, lesson, clubs);
     if (ball.bag.size() < 2) {
         ball.bag.clear();

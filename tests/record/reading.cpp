@@ -131,6 +131,25 @@ TEST_CASE("the other examples are read without a word") {
     }
 }
 
+TEST_CASE("a wind is a speed and where it comes from") {
+    const auto wind = [](const std::string& text) {
+        Reading r("student: {name: A, hand: right}\ndate: 2026-05-14\nsaw: s\nchanged: c\n"
+                  "units: {distance: metres, speed: km/h}\nconditions: {pressure: 990, wind: \"" +
+                  text + "\"}\n");
+        INFO(text << "\n" << diag::print_all(r.findings));
+        CHECK(r.findings.total() == 0);
+        CHECK(r.lesson.conditions.pressure->value == Approx(99000));
+        return r.lesson.conditions.wind;
+    };
+    CHECK(wind("4 m/s from the left")->across.value == Approx(4)); // it blows to the right
+    CHECK(wind("4 m/s from the left")->along.value == 0);
+    CHECK(wind("10 mph into")->along.value == Approx(-4.4704)); // 1 mph is 0.44704 m/s, exact
+    CHECK(wind("18 from behind")->along.value == Approx(5));    // km/h, as the record's units say
+    CHECK(wind("4 m/s from ahead right")->along.value == Approx(-2.828427));
+    CHECK(wind("4 m/s from ahead right")->across.value == Approx(-2.828427));
+    CHECK_FALSE(wind("none"));
+}
+
 TEST_CASE("what was not looked at stays empty") {
     const Reading r(least + "grip:\n  before: {lay: not looked at, knuckles: Not_looked_at, gap: "
                             "not looked at, join:}\n");

@@ -75,6 +75,32 @@ TEST_CASE("leaning the shaft alike in both blocks changes nothing of what a club
     CHECK_FALSE(wrong.ball->before.plays_like);
 }
 
+TEST_CASE("wind, pressure and a share of the coach's own reach the flights and their notes") {
+    auto lesson = lesson_with("seven iron");
+    auto shots = table::of(open_face, square_face);
+    table::forget(shots, Measure::carry);
+    table::forget(shots, Measure::offline);
+    const auto carry = [&] { return told(lesson, shots).ball->after.typical->model.carry.value; };
+    const auto offline = [&] {
+        return told(lesson, shots).ball->after.typical->model.offline.value;
+    };
+    const double still = carry(), straight = offline();
+    lesson.conditions.wind = record::Wind{{-5}, {0}, "5 m/s into"};
+    CHECK(carry() < still - 5);
+    lesson.conditions.wind = record::Wind{{0}, {5}, "5 m/s from the left"};
+    CHECK(offline() > straight + 5);
+    lesson.conditions.wind.reset();
+    lesson.conditions.pressure = unit::Pascal{90000};
+    CHECK(carry() != Approx(still).margin(0.5));
+
+    lesson.club.face_share = 0.8;
+    lesson.club.share_from = "forty shots of ours";
+    const auto story = told(lesson, shots);
+    CHECK(story.ball->face_share == Approx(0.8));
+    CHECK(story.ball->share_source == page::ShareSource::given);
+    CHECK(story.ball->share_from == "forty shots of ours");
+}
+
 TEST_CASE("a club is known by its own loft, else by its name, else not at all") {
     const auto shots = table::of(open_face, square_face);
     const auto own = lesson_with("seven iron", 30.5), usual = lesson_with("Seven Iron", {}),
