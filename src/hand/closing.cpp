@@ -31,6 +31,13 @@ double free_space(const Ray& ray, const Curl& curl, const Clearance& clear,
     return j == 1 ? std::min(at(1, from[1]), at(2, .2)) : at(j, from[j]);
 }
 
+/// How many whole degrees joint `j` may bend on before anything that now has `free` millimetres
+/// can be `squash` deep: no point moves faster than the farthest one from the joint.
+double harmless(const Ray& ray, int j, double free) {
+    const double reach = j == 1 ? ray.phalanx[1] + ray.phalanx[2] : ray.phalanx[j];
+    return std::max(1.0, std::floor((free + squash) / (1.05 * reach * in_radians(1))));
+}
+
 } // namespace
 
 PosedFinger bent(const Ray& ray, const Curl& curl, std::array<double, 3> angle) {
@@ -52,14 +59,22 @@ PosedFinger bent(const Ray& ray, const Curl& curl, std::array<double, 3> angle) 
 std::array<double, 3> close_finger(const Ray& ray, const Curl& curl, const Clearance& clear) {
     std::array<double, 3> angle{start};
     for (int j = 0; j < 3; ++j) {
-        std::optional<double> before, found;
-        for (double t = start[j]; t <= limit[j] && !found; t += 1) {
+        const auto free_at = [&](double t) {
             angle[j] = t;
-            const double c = free_space(ray, curl, clear, angle, j);
+            return free_space(ray, curl, clear, angle, j);
+        };
+        std::optional<double> found;
+        for (double t = start[j]; t <= limit[j];) {
+            const double c = free_at(t);
             if (c < -squash) {
-                found = before ? t - 1 + (*before + squash) / (*before - c) : t;
+                found = t;
+                if (t > start[j]) {
+                    const double before = free_at(t - 1);
+                    found = t - 1 + (before + squash) / (before - c);
+                }
+                break;
             }
-            before = c;
+            t += harmless(ray, j, c);
         }
         angle[j] = found ? *found : j == 0 ? free_knuckle : limit[j];
     }

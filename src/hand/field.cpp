@@ -97,6 +97,30 @@ Near Scene::near(float x, float y, float z) const {
     return best;
 }
 
+Lanes Scene::flesh_distance(Lanes x, Lanes y, Lanes z) const {
+    Lanes best = all(1e9f), bias{};
+    for (std::size_t i = 0; i < solids.size();) {
+        const int slot = solids.data()[i].slot;
+        Lanes d = all(1e9f);
+        for (; i < solids.size() && solids.data()[i].slot == slot; ++i) {
+            const Solid& s = solids.data()[i];
+            const float melt = s.melt > 1e-3f ? s.melt : 1e-3f;
+            Lanes px = x - s.ax, py = y - s.ay, pz = z - s.az;
+            const Lanes t = within((px * s.bx + py * s.by + pz * s.bz) * s.inverse, 0, 1);
+            px -= t * s.bx;
+            py -= t * s.by;
+            pz -= t * s.bz;
+            const Lanes far = root(px * px + py * py + pz * pz) - (s.ra + s.slope * t);
+            const Lanes h = most(melt - distance_between(d, far), all(0.f)) * (1 / melt);
+            d = least(d, far) - h * h * (melt * .25f);
+        }
+        d -= slot_bias(slot);
+        bias = d < best ? all(slot_bias(slot)) : bias;
+        best = least(d, best);
+    }
+    return best + bias;
+}
+
 Vec Scene::normal(Vec p) const {
     const float x = float(p.x), y = float(p.y), z = float(p.z);
     const Near at = near(x, y, z);

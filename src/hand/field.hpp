@@ -3,6 +3,7 @@
 #pragma once
 
 #include "hand/flesh.hpp"
+#include "hand/lanes.hpp"
 
 #include <optional>
 #include <span>
@@ -47,6 +48,8 @@ struct Scene {
 
     Near near(float x, float y, float z) const;
     float distance(float x, float y, float z) const { return near(x, y, z).distance; }
+    /// Of four points at once, the rod left out.
+    Lanes flesh_distance(Lanes x, Lanes y, Lanes z) const;
     /// Outward normal of the nearest surface, unit length.
     Vec normal(Vec p) const;
 };

@@ -12,23 +12,44 @@ Vec cap_axis(const Limbs& l, int f) {
     return unit_vector(rotated(square_to(ez, m), m, l.body.ray[f].cap_tilt * l.hold.closure));
 }
 
-/// Nothing of the hand between a point and the eye.
-bool free_way(const Scene& scene, Vec p) {
-    double z = p.z + .8;
-    for (int i = 0; i < 34; ++i) {
-        const double d = scene.distance(float(p.x), float(p.y), float(z));
-        if (d < -.3) return false;
-        if (d > 60) return true;
-        z += std::max(std::abs(d), .8) * .95;
+/// Four points on their way out of the flesh and to the eye.
+struct Points {
+    Lanes x{}, y{}, z{};
+};
+
+/// Which of them nothing of the hand hides.
+Picked free_way(const Scene& scene, Points p) {
+    p.z += .8f;
+    Picked open = all(-1), hidden = all(0);
+    for (int i = 0; i < 34 && any(open); ++i) {
+        const Lanes d = scene.flesh_distance(p.x, p.y, p.z);
+        hidden |= open & (d < -.3f);
+        open &= (d >= -.3f) & (d <= 60.f);
+        p.z += most(most(d, -d), all(.8f)) * .95f;
     }
-    return true;
+    return ~hidden;
 }
 
 /// Out of the flesh along a direction.
-Vec to_skin(const Field& field, Vec p, Vec direction) {
-    for (int i = 0; i < 5; ++i)
-        p = p + direction * (1.1 * std::max(.25 - field.distance(p), 0.0));
+Points to_skin(const Scene& scene, Points p, const Points& direction) {
+    for (int i = 0; i < 5; ++i) {
+        const Lanes by = 1.1f * most(.25f - scene.flesh_distance(p.x, p.y, p.z), all(0.f));
+        p = {p.x + direction.x * by, p.y + direction.y * by, p.z + direction.z * by};
+    }
     return p;
+}
+
+/// The solids that stand near a point or before it as the eye sees it.
+std::vector<Solid> around(const Scene& scene, Vec p, double reach) {
+    std::vector<Solid> out;
+    for (const Solid& s : scene.solids) {
+        const double px = p.x - s.ax, py = p.y - s.ay;
+        const double l = std::max(double(s.bx) * s.bx + double(s.by) * s.by, 1e-6);
+        const double t = std::clamp((px * s.bx + py * s.by) / l, 0.0, 1.0);
+        const double r = std::max(s.ra, s.ra + s.slope) + s.melt + reach;
+        if (std::hypot(px - t * s.bx, py - t * s.by) < r) out.push_back(s);
+    }
+    return out;
 }
 
 Field alone(const Limbs& limbs, const Camera& camera, Field::Parts parts) {
@@ -52,18 +73,33 @@ KnuckleView knuckle_view(const Limbs& l, const Field& seen, int f) {
     const Vec e1 = unit_vector(cross(axis, {1, .1, 0})), e2 = cross(axis, e1);
     const double floor = std::cos(in_radians(cap_opening)),
                  golden = std::numbers::pi * (1 + std::sqrt(5.0));
-    int count = 0;
-    Vec sum;
+    std::vector<Vec> facing_us;
     for (int k = 0; k < cap_points; ++k) {
         const double c = 1 - (1 - floor) * (k + .5) / cap_points, s = std::sqrt(1 - c * c);
         const double phi = golden * (k + .5);
         const Vec d = axis * c + (e1 * std::cos(phi) + e2 * std::sin(phi)) * s;
-        const Vec on_page = cam * l.direction(d);
-        if (on_page.z <= facing) continue;
-        const Vec p = to_skin(seen, cam * l.to_grip(centre + d * ray.cap), on_page);
-        if (!free_way(seen.scene(), p)) continue;
-        ++count;
-        sum = sum + d;
+        if ((cam * l.direction(d)).z > facing) facing_us.push_back(d);
+    }
+    const std::vector<Solid> solids =
+        around(seen.scene(), cam * l.to_grip(centre + axis * ray.cap), ray.cap + 4);
+    const Scene scene{solids};
+    int count = 0;
+    Vec sum;
+    for (std::size_t i = 0; i < facing_us.size(); i += lanes) {
+        const std::size_t n = std::min<std::size_t>(lanes, facing_us.size() - i);
+        Points at, way;
+        for (std::size_t k = 0; k < lanes; ++k) {
+            const Vec d = facing_us[i + std::min(k, n - 1)];
+            const Vec p = cam * l.to_grip(centre + d * ray.cap), w = cam * l.direction(d);
+            at.x[k] = float(p.x), at.y[k] = float(p.y), at.z[k] = float(p.z);
+            way.x[k] = float(w.x), way.y[k] = float(w.y), way.z[k] = float(w.z);
+        }
+        const Picked free = free_way(scene, to_skin(scene, at, way));
+        for (std::size_t k = 0; k < n; ++k) {
+            if (!free[k]) continue;
+            ++count;
+            sum = sum + facing_us[i + k];
+        }
     }
     return {double(count) / cap_points, count ? centre + sum * (ray.cap / count) : centre};
 }

@@ -93,20 +93,35 @@ Limbs palm_on(const Anatomy& body, const Hold& hold, std::array<double, 2> off) 
 
 /// Deepest flesh of the palm on the handle's flank: index half, little half.
 std::array<double, 2> pressure(const Limbs& l) {
+    constexpr int turn = 9, arcs = 360 / turn / lanes;
+    constexpr float pitch = 3,
+                    steepest = 1.03f; ///< millimetres; growth of the distance with the way
     const Limbs* one[] = {&l};
     const Field palm(one, {{ex, ey, ez}}, Field::Parts::deep);
-    const double half =
+    const Scene scene = palm.scene();
+    const float half = float(
         (l.handle.station(l.knuckle[index_finger]) + l.handle.station(l.knuckle[little_finger])) /
-        2;
-    std::array<double, 2> deepest{1e9, 1e9};
-    for (double s = 4; s < 120; s += 3) {
-        double& d = deepest[s > half ? 0 : 1];
-        for (int a = 0; a < 360; a += 9) {
-            const double t = in_radians(a), r = l.handle.radius_at(s);
-            d = std::min(d, palm.distance({s, r * std::cos(t), r * std::sin(t)}));
+        2);
+    std::array<float, 2> deepest{1e9f, 1e9f};
+    std::array<float, arcs> bound; // no flesh of that arc can be deeper
+    bound.fill(-1e9f);
+    for (float s = 4; s < 120; s += pitch) {
+        float& d = deepest[s > half ? 0 : 1];
+        const float r = float(l.handle.radius_at(s));
+        for (int arc = 0; arc < arcs; ++arc) {
+            if ((bound[arc] -= pitch * steepest) > d) continue;
+            Lanes y, z;
+            for (int k = 0; k < lanes; ++k) {
+                const double t = in_radians((arc * lanes + k) * turn);
+                y[k] = r * float(std::cos(t));
+                z[k] = r * float(std::sin(t));
+            }
+            const Lanes here = scene.flesh_distance(all(s), y, z);
+            bound[arc] = std::min({here[0], here[1], here[2], here[3]});
+            d = std::min(d, bound[arc]);
         }
     }
-    return deepest;
+    return {deepest[0], deepest[1]};
 }
 
 /// The handle is moved along the palm's normal, separately at both ends, until the blended flesh
