@@ -34,8 +34,17 @@ inline constexpr std::array commands{
             set_up_begin},
 };
 
-/// Says that a record cannot be read; the exit code.
+/// What is said of a record that cannot be read.
+std::string unreadable(const std::string& record);
+/// Says it on standard error; the exit code.
 int cannot_read(const std::string& record);
+
+/// All findings as they are printed on standard error, in colour when that is a terminal.
+std::string told(const diag::Findings& findings);
+/// No error, and with `strict` no warning either.
+bool passes(const diag::Findings& findings, bool strict);
+/// The first and gravest finding in one line, with its place.
+std::string first_of(const diag::Findings& findings);
 
 /// Prints what was found in one record to standard error; true when there is no error (with
 /// `strict`, no warning either).

@@ -1,5 +1,9 @@
+#include "cli/batch.hpp"
 #include "cli/commands.hpp"
 #include "cli/exit.hpp"
+#include "cli/origin.hpp"
+#include "cli/pictures.hpp"
+#include "cli/records.hpp"
 #include "cli/sheet.hpp"
 #include "output/file.hpp"
 #include "output/pdf.hpp"
@@ -13,97 +17,173 @@ namespace cli {
 namespace {
 
 struct Wishes {
-    std::vector<std::string> records;
+    std::vector<std::string> arguments;
     std::string target;
+    BatchWishes batch;
 };
 
 /// "RU-04-2026-05-14.pdf": code and date, letters and digits only, so that no name leaves a folder.
 std::string file_name(const record::Lesson& lesson) {
+    constexpr std::size_t longest = 120;
     std::string name = lesson.student.code.empty() ? lesson.student.name : lesson.student.code;
     for (char& c : name) {
         const bool plain =
             (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
         if (!plain) c = '-';
     }
+    name.erase(0, name.find_first_not_of('-')); // a command would take it for an option
+    if (name.empty()) name = "sheet";
+    if (name.size() > longest) name.resize(longest);
     name += "-" + words::date_iso(lesson.date.value);
     if (lesson.revision > 1) name += "-r" + std::to_string(lesson.revision);
     return name + ".pdf";
 }
 
-bool is_folder(const Wishes& wishes) {
-    std::error_code gone;
-    return wishes.records.size() > 1 || wishes.target.ends_with('/') ||
-           fs::is_directory(wishes.target, gone);
+/// One run: what its sheets share.
+struct Printing {
+    const Workshop& workshop;
+    const Origin& origin;
+    const std::vector<std::string>& records;
+    std::string target;
+    bool into_folder = false;
+    bool strict = false;
+    bool all = false;
+    Part part;
+    Claims claims;
+};
+
+/// Shares are told by what a sheet is called, so that two sheets of one name meet in one part.
+bool belongs(const Part& part, const std::string& name) {
+    return output::Hash().add(name).digest().low % part.of == part.index - 1;
 }
 
-/// Reads, draws and writes one record; its exit code.
-int print_one(const Workshop& workshop, const Wishes& wishes, const std::string& record,
-              const text::Typesetter& type, bool strict,
-              std::map<std::string, std::string>& written) {
-    const auto read = workshop.read(record);
-    if (!read->readable) return cannot_read(record);
-    if (!read->findings.clean()) {
-        tell(read->findings, strict);
-        return findings;
+/// What a faulty record is known by: its own bytes, wherever it lies.
+std::string text_of(const Read& read) {
+    return read.sources.empty() ? std::string() : read.sources.front().text();
+}
+
+Outcome at_fault(const std::string& record, const Read& read) {
+    return Outcome::failure(record, findings, told(read.findings), first_of(read.findings));
+}
+
+/// A record that could not be read whole, when it is this part's to tell.
+Outcome faulty(const Printing& run, const std::string& record, const Read& read) {
+    if (!belongs(run.part, read.readable ? text_of(read) : record))
+        return {Outcome::State::elsewhere, all_written, record, {}, {}, {}};
+    if (!read.readable)
+        return Outcome::failure(record, no_file, unreadable(record), "cannot be read");
+    return at_fault(record, read);
+}
+
+Outcome both_to_one(const std::string& record, const std::string& other,
+                    const std::string& target) {
+    return Outcome::failure(
+        record, findings,
+        "lessonleaf: '" + record + "' and '" + other + "' would both be written to '" + target +
+            "'\n  hint: give the students different codes, or write to different folders\n",
+        "would be written over the sheet of '" + other + "'");
+}
+
+std::vector<std::string> names_of(const Read& read) {
+    std::vector<std::string> out;
+    for (const auto& source : read.sources)
+        out.push_back(source.name());
+    for (const auto& path : picture_files(read.lesson))
+        out.push_back(path.string());
+    return out;
+}
+
+/// Draws and writes a record that was read without a fault.
+Outcome print(const Printing& run, const std::string& record, Read& read, const std::string& target,
+              const text::Typesetter& type) {
+    const std::string shown = target == "-" ? std::string() : target + "\n";
+    const auto inputs = run.origin.of(read);
+    const auto old = target == "-" || run.all ? std::nullopt : cli::text_of(target);
+    if (old && !run.strict && output::inputs_of(*old) == inputs)
+        return {Outcome::State::up_to_date, all_written, record, shown, {}, {}};
+    const Sheet sheet(run.workshop, read, type);
+    if (!read.findings.clean()) return at_fault(record, read);
+    const auto book = sheet.book(read);
+    if (!passes(read.findings, run.strict)) return at_fault(record, read);
+    const auto bytes = output::pdf(book, inputs);
+    if (old == bytes)
+        return {Outcome::State::up_to_date, all_written, record, shown, told(read.findings), {}};
+    output::write_file(target, bytes, names_of(read));
+    return {Outcome::State::written, all_written, record, shown, told(read.findings), {}};
+}
+
+Outcome print_one(Printing& run, std::size_t index, const text::Typesetter& type) {
+    const std::string& record = run.records[index];
+    Claims::Turn turn(run.claims, index);
+    try {
+        const auto read = run.workshop.read(record);
+        if (!read->readable || !read->findings.clean()) return faulty(run, record, *read);
+        const std::string name = file_name(read->lesson);
+        if (!belongs(run.part, name))
+            return {Outcome::State::elsewhere, all_written, record, {}, {}, {}};
+        const std::string target =
+            run.into_folder ? (fs::path(run.target) / name).string() : run.target;
+        if (const auto other = turn.claim(target, record))
+            return both_to_one(record, *other, target);
+        return print(run, record, *read, target, type);
+    } catch (const output::CannotWrite& failed) {
+        return Outcome::failure(record, no_file, std::string("lessonleaf: ") + failed.what() + "\n",
+                                failed.what());
     }
-    const Sheet sheet(workshop, *read, type);
-    if (!read->findings.clean()) {
-        tell(read->findings, strict);
-        return findings;
-    }
-    const auto book = sheet.book(*read);
-    if (!tell(read->findings, strict)) return findings;
-    const std::string target = is_folder(wishes)
-                                   ? (fs::path(wishes.target) / file_name(read->lesson)).string()
-                                   : wishes.target;
-    if (const auto [other, fresh] = written.emplace(target, record); !fresh && target != "-") {
-        std::cerr
-            << "lessonleaf: '" << record << "' and '" << other->second
-            << "' would both be written to '" << target
-            << "'\n  hint: give the students different codes, or write to different folders\n";
-        return findings;
-    }
-    std::vector<std::string> inputs;
-    for (const auto& source : read->sources)
-        inputs.push_back(source.name());
-    output::write_file(target, output::pdf(book), inputs);
-    if (target != "-") std::cout << target << "\n";
-    return all_written;
+}
+
+void make_folder(const std::string& folder) {
+    std::error_code failed;
+    fs::create_directories(folder, failed);
+    if (failed)
+        throw output::CannotWrite("the folder '" + folder +
+                                  "' cannot be made: " + failed.message());
+}
+
+bool is_folder(const std::string& target, const Records& records) {
+    std::error_code gone;
+    return records.paths.size() > 1 || records.folders || target.ends_with('/') ||
+           fs::is_directory(target, gone);
 }
 
 int run(const Wishes& wishes, const Common& common) {
     const Workshop workshop(common);
     if (!tell(workshop.findings(), common.strict)) return findings;
-    if (is_folder(wishes)) {
-        std::error_code failed;
-        fs::create_directories(wishes.target, failed);
-        if (failed)
-            throw output::CannotWrite("the folder '" + wishes.target +
-                                      "' cannot be made: " + failed.message());
+    const Records records = records_of(wishes.arguments);
+    for (const auto& fault : records.faults)
+        std::cerr << fault;
+    const int worst = records.faults.empty() ? all_written : no_file;
+    if (records.paths.empty()) return worst;
+    const bool into_folder = is_folder(wishes.target, records);
+    if (into_folder && wishes.target == "-") {
+        std::cerr << "lessonleaf lesson: standard output holds one sheet, here are "
+                  << records.paths.size() << " records\n  hint: -o FOLDER/\n";
+        return wrong_use;
     }
-    const text::PangoTypesetter type;
-    std::map<std::string, std::string> written;
-    int worst = all_written;
-    for (const auto& record : wishes.records) {
-        try {
-            worst =
-                std::max(worst, print_one(workshop, wishes, record, type, common.strict, written));
-        } catch (const output::CannotWrite& failed) {
-            std::cerr << "lessonleaf: " << failed.what() << "\n";
-            worst = std::max<int>(worst, no_file);
-        }
-    }
-    return worst;
+    if (into_folder) make_folder(wishes.target);
+    if (wishes.target != "-") output::sweep(wishes.target);
+    const Origin origin(workshop);
+    Printing all{workshop,    origin,        records.paths,    wishes.target,
+                 into_folder, common.strict, wishes.batch.all, part_of(wishes.batch),
+                 {}};
+    const auto hire = [&all]() -> Worker {
+        const auto type = std::make_shared<text::PangoTypesetter>();
+        return [&all, type](std::size_t index) { return print_one(all, index, *type); };
+    };
+    return std::max(worst, run_batch(records.paths.size(), wishes.batch, hire));
 }
 
 } // namespace
 
 Run set_up_lesson(CLI::App& app, const Common& common) {
     auto wishes = std::make_shared<Wishes>();
-    app.add_option("RECORD", wishes->records, "Lesson records (YAML)")->required();
+    app.add_option("RECORD", wishes->arguments,
+                   "Lesson records (YAML), and folders: every lesson.yaml below them")
+        ->required();
     app.add_option("-o,--output", wishes->target,
                    "PDF file, or a folder for many; '-' is standard output")
         ->required();
+    add_batch_options(app, wishes->batch);
     return [wishes, &common] { return run(*wishes, common); };
 }
 

@@ -1,5 +1,6 @@
 #include "cli/commands.hpp"
 #include "cli/exit.hpp"
+#include "cli/stop.hpp"
 #include "output/cairo_handle.hpp"
 #include "output/file.hpp"
 #include "text/font_set.hpp"
@@ -62,24 +63,6 @@ int wrong_use(const CLI::App& app, const CLI::ParseError& error, int argc, char*
 
 } // namespace
 
-namespace cli {
-
-int cannot_read(const std::string& record) {
-    std::cerr
-        << "lessonleaf: '" << record
-        << "' cannot be read\n  hint: give the path of a lesson record, such as lesson.yaml\n";
-    return no_file;
-}
-
-bool tell(const diag::Findings& findings, bool strict) {
-    std::cerr << diag::print_all(findings, isatty(STDERR_FILENO) != 0);
-    if (!strict) return findings.clean();
-    return std::ranges::none_of(
-        findings.list(), [](const diag::Finding& f) { return f.severity != diag::Severity::note; });
-}
-
-} // namespace cli
-
 int main(int argc, char** argv) {
     // A batch draws many sheets: what one gives back the next one takes, so keep it.
     mallopt(M_TRIM_THRESHOLD, 256 << 20);
@@ -105,6 +88,7 @@ int main(int argc, char** argv) {
     } catch (const CLI::ParseError& error) {
         return wrong_use(app, error, argc, argv);
     }
+    cli::stop_cleanly();
     try {
         return runs.at(app.get_subcommands().front()->get_name())();
     } catch (const text::MissingFont& missing) {

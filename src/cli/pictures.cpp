@@ -10,15 +10,18 @@ namespace {
 /// A photograph stands in half the width of an A4 page.
 constexpr double usual_width = 80 * unit::points_in_a_millimetre;
 
+/// Names are relative to the file that gives them.
+fs::path place_of(const diag::Located<std::string>& file) {
+    return fs::path(file.span.source ? file.span.source->name() : "").parent_path() / file.value;
+}
+
 std::optional<photo::Photo> picture(const diag::Located<std::string>& file, const char* kind,
                                     bool may_be_svg, const photo::Cut& cut,
                                     diag::Findings& findings) {
     if (file.value.empty()) return std::nullopt;
-    const fs::path folder =
-        fs::path(file.span.source ? file.span.source->name() : "").parent_path();
     const std::string called = std::string("the ") + kind + " " + diag::quote(file.value) + " ";
     std::error_code gone;
-    const fs::path path = folder / file.value;
+    const fs::path path = place_of(file);
     const bool huge = fs::file_size(path, gone) > photo::largest_file && !gone;
     const auto bytes = huge ? std::optional(std::string(photo::largest_file + 1, ' '))
                             : text_of(path); // a huge one is refused by its size, unread
@@ -65,6 +68,18 @@ std::optional<photo::Photo> photograph(const std::optional<record::Photograph>& 
 }
 
 } // namespace
+
+std::vector<fs::path> picture_files(const record::Lesson& lesson) {
+    std::vector<fs::path> out;
+    const auto add = [&](const diag::Located<std::string>& file) {
+        if (!file.value.empty()) out.push_back(place_of(file));
+    };
+    for (const auto* one : {&lesson.photographs.before, &lesson.photographs.after})
+        if (*one) add((*one)->file);
+    add(lesson.marks.logo);
+    add(lesson.marks.signature);
+    return out;
+}
 
 page::Pictures pictures_of(Read& read) {
     const record::Lesson& lesson = read.lesson;

@@ -10,4 +10,7 @@ namespace cli {
 /// is too small to be printed at full width a warning.
 page::Pictures pictures_of(Read& read);
 
+/// The files that these pictures lie in, whether they are there or not.
+std::vector<fs::path> picture_files(const record::Lesson& lesson);
+
 } // namespace cli

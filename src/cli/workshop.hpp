@@ -54,6 +54,7 @@ class Workshop {
     const std::vector<drills::TypicalClub>& clubs() const { return clubs_; }
     const theme::Style& style() const { return style_; }
     const record::Marks& marks() const { return marks_; }
+    const stock::Shelf& shelf() const { return shelf_; }
     bool speaks(const std::string& language) const { return catalogues_.contains(language); }
 
   private:

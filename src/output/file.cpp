@@ -1,13 +1,16 @@
 #include "output/file.hpp"
 
 #include <fcntl.h>
+#include <sys/file.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
 #include <cerrno>
+#include <chrono>
 #include <cstdlib>
 #include <cstring>
 #include <filesystem>
+#include <shared_mutex>
 #include <utility>
 
 namespace output {
@@ -41,14 +44,24 @@ fs::path place(const std::string& target) {
     return error ? fs::path(target) : real;
 }
 
+/// Stands between a file's name and six letters of chance in the name of its unfinished beginning.
+constexpr const char* mark = ".unfinished-";
+
+/// Writers pass side by side; whoever ends the program closes the gate behind the last of them.
+std::shared_timed_mutex& gate() {
+    static std::shared_timed_mutex one;
+    return one;
+}
+
 /// A file beside the target that vanishes unless it is kept.
 class Beside {
   public:
     explicit Beside(const fs::path& target)
-        : name_((target.parent_path() / (std::string(".") + target.filename().string() + ".XXXXXX"))
+        : name_((target.parent_path() / ("." + target.filename().string() + mark + "XXXXXX"))
                     .string()) {
         handle_ = mkostemp(name_.data(), O_CLOEXEC);
         if (handle_ < 0) fail(target.string(), reason(errno));
+        ::flock(handle_, LOCK_EX | LOCK_NB); // tells a run at work from one that was cut off
     }
     Beside(const Beside&) = delete;
     Beside& operator=(const Beside&) = delete;
@@ -116,9 +129,28 @@ void write_file(const std::string& target, std::string_view bytes,
         return;
     }
     const fs::path real = place(target);
+    const std::shared_lock through(gate());
     Beside beside(real);
     if (const int error = write_all(beside.handle(), bytes)) fail(target, reason(error));
     if (const int error = beside.keep_as(real)) fail(target, reason(error));
+}
+
+void finish_writing() { static_cast<void>(gate().try_lock_for(std::chrono::seconds(5))); }
+
+void sweep(const std::string& target) {
+    std::error_code error;
+    const fs::path real = place(target);
+    const fs::path folder = fs::is_directory(real, error) ? real : real.parent_path();
+    for (fs::directory_iterator at(folder, error), end; !error && at != end; at.increment(error)) {
+        const std::string name = at->path().filename().string();
+        const auto found = name.rfind(mark);
+        if (!name.starts_with('.') || found == name.npos) continue;
+        if (name.size() != found + std::strlen(mark) + 6) continue;
+        const int handle = ::open(at->path().c_str(), O_RDONLY | O_NOFOLLOW | O_CLOEXEC);
+        if (handle < 0) continue;
+        if (::flock(handle, LOCK_EX | LOCK_NB) == 0) ::unlink(at->path().c_str());
+        ::close(handle);
+    }
 }
 
 } // namespace output

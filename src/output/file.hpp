@@ -23,4 +23,12 @@ void check_target(const std::string& target, const std::vector<std::string>& inp
 void write_file(const std::string& target, std::string_view bytes,
                 const std::vector<std::string>& inputs = {});
 
+/// Takes away what runs that were cut off by power or kill have left unfinished in the folder of
+/// `target`, or in `target` when it is a folder. What a living run is writing stays.
+void sweep(const std::string& target);
+
+/// Before the program is ended from another thread: lets writers under way finish (for five seconds
+/// at most) and no further one begin.
+void finish_writing();
+
 } // namespace output

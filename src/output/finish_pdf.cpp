@@ -1,8 +1,12 @@
 #include "output/finish_pdf.hpp"
 
+#include "output/pdf.hpp"
 #include "output/qpdf.hpp"
 #include "output/tag_tree.hpp"
 #include "output/xmp.hpp"
+
+#include <cairo.h>
+#include <zlib.h>
 
 #include <memory>
 
@@ -43,13 +47,18 @@ std::string finish_pdf(const std::string& drawn, const page::Book& book) {
     complete_tags(file, book);
     QPDFWriter writer(file);
     writer.setOutputMemory();
-    writer.setDeterministicID(true);
+    writer.setStaticID(true); // a blank that is filled in when all is written, see seal.hpp
     writer.setMinimumPDFVersion("1.7");
     writer.setDecodeLevel(qpdf_dl_none);
     writer.setObjectStreamMode(qpdf_o_generate);
     writer.write();
     const std::unique_ptr<Buffer> buffer(writer.getBuffer());
     return {reinterpret_cast<const char*>(buffer->getBuffer()), buffer->getSize()};
+}
+
+std::string library_versions() {
+    return std::string("cairo ") + cairo_version_string() + ", qpdf " + QPDF::QPDFVersion() +
+           ", zlib " + zlibVersion();
 }
 
 } // namespace output

@@ -70,7 +70,7 @@ void draw(cairo_surface_t* surface, const page::Book& book) {
 
 } // namespace
 
-std::string pdf(const page::Book& book) {
+std::string pdf(const page::Book& book, const Digest& inputs) {
     if (book.sheets.empty()) throw CannotDraw("a book without sheets");
     check_targets(book);
     std::string bytes;
@@ -80,7 +80,7 @@ std::string pdf(const page::Book& book) {
     outline(surface.get(), book);
     cairo_surface_finish(surface.get());
     expect(cairo_surface_status(surface.get()), "writing the PDF");
-    return finish_pdf(bytes, book);
+    return sealed(finish_pdf(bytes, book), inputs);
 }
 
 } // namespace output

@@ -17,6 +17,9 @@ struct BuiltIn {
 /// All built-in templates, sorted by name.
 const std::vector<BuiltIn>& built_in();
 
+/// Digest of the program's sources: two builds of the same sources agree, any change differs.
+std::string_view program_digest();
+
 /// Where templates are taken from.
 class Shelf {
   public:

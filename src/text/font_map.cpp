@@ -14,13 +14,6 @@ const FcChar8* bytes(const std::string& text) {
     return reinterpret_cast<const FcChar8*>(text.c_str());
 }
 
-/// Pango picks the language of a script, and with it letter forms, from the environment. It reads
-/// this variable once; fixing it first keeps the environment off the page.
-void fix_language() {
-    static std::once_flag once;
-    std::call_once(once, [] { setenv("PANGO_LANGUAGE", "en", 1); });
-}
-
 /// Scans the file itself: directories would be looked up in, and written to, the user's cache.
 Held<FcConfig> configure(const Family& first, const Face& face, const std::string& root) {
     Held<FcConfig> config(FcConfigCreate());
@@ -61,7 +54,6 @@ Held<FcCharSet> coverage(FcConfig* config) {
 FontMap::FontMap(const Family& first, const Face& face, FallbackSet others, const std::string& root)
     : config_(configure(first, face, root))
     , names_(first.name) {
-    fix_language();
     for (std::size_t i = 0; i < fallbacks().size(); ++i)
         if ((others >> i & 1u) && add_fallback(config_.get(), fallbacks()[i], root))
             names_.append(",").append(fallbacks()[i].name);
@@ -80,6 +72,11 @@ FontMap::FontMap(const Family& first, const Face& face, FallbackSet others, cons
     cairo_font_options_destroy(options);
     layout_.reset(pango_layout_new(context_.get()));
     pango_layout_set_wrap(layout_.get(), PANGO_WRAP_WORD_CHAR);
+}
+
+void fix_language() {
+    static std::once_flag once;
+    std::call_once(once, [] { setenv("PANGO_LANGUAGE", "en", 1); });
 }
 
 bool FontMap::covers(char32_t code) const { return FcCharSetHasChar(covered_.get(), code); }

@@ -23,6 +23,10 @@ struct Release {
 template <class T>
 using Held = std::unique_ptr<T, Release>;
 
+/// Pango picks the language of a script, and with it letter forms, from the environment. It reads
+/// this variable once; fixing it first keeps the environment off the page.
+void fix_language();
+
 /// Bit n stands for entry n of fallbacks().
 using FallbackSet = std::uint32_t;
 

@@ -1,7 +1,9 @@
 #include "text/font_set.hpp"
 
 #include <algorithm>
+#include <array>
 #include <filesystem>
+#include <fstream>
 
 namespace text {
 
@@ -93,6 +95,24 @@ const Family& family(std::string_view name) {
         known += std::string(known.empty() ? "'" : ", '") + std::string(f.name) + "'";
     throw MissingFont(std::string("the font set has no family '") + std::string(name) +
                       "'; it has " + known);
+}
+
+std::string font_stamps(std::string_view root) {
+    constexpr std::size_t head = 1024;
+    std::string out;
+    const auto add = [&](const fs::path& file) {
+        std::ifstream in(fs::path(root) / file, std::ios::binary);
+        std::array<char, head> bytes{};
+        in.read(bytes.data(), head);
+        out.append(bytes.data(), static_cast<std::size_t>(in.gcount())) += file.string();
+    };
+    for (const auto& f : families())
+        for (const Face& face : f.faces)
+            add(fs::path(f.folder) / face.file);
+    for (const auto& f : fallbacks())
+        for (const auto file : f.files)
+            add(file);
+    return out;
 }
 
 void check_fonts(diag::Findings& findings, std::string_view root) {

@@ -49,6 +49,10 @@ const std::vector<Fallback>& fallbacks();
 /// Throws MissingFont when the set has no such family.
 const Family& family(std::string_view name);
 
+/// What tells two states of the font files apart: the beginning of each, where an OpenType font
+/// keeps a checksum of every table (OpenType 1.9, "Table Directory"). Empty for a missing file.
+std::string font_stamps(std::string_view root = font_root);
+
 /// One error for each missing family, one note for each missing fallback, with the command that
 /// adds the package. Meant for the start of the program and for set-up.
 void check_fonts(diag::Findings& findings, std::string_view root = font_root);

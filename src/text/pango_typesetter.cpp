@@ -168,9 +168,12 @@ ink::Words PangoTypesetter::Engine::words(const SetLine& line, const ink::Style&
             0.0, line.shaped};
 }
 
+std::string library_versions() { return std::string("pango ") + pango_version_string(); }
+
 PangoTypesetter::PangoTypesetter(std::string root)
     : engine_(std::make_unique<Engine>()) {
     engine_->root = std::move(root);
+    fix_language();
 }
 
 PangoTypesetter::~PangoTypesetter() = default;

@@ -6,10 +6,13 @@
 
 namespace text {
 
+/// Pango's version: another one may break lines elsewhere.
+std::string library_versions();
+
 /// Hinting and rounding are off, so widths scale with the size and hold for every target. Neither
 /// the user's fonts nor the environment has a say. Texts are shaped once and kept.
-/// Use one typesetter in each thread. Throws MissingFont when a style asks for a family that is
-/// not in the set or not installed.
+/// Use one typesetter in each thread; make the first one before there are several. Throws
+/// MissingFont when a style asks for a family that is not in the set or not installed.
 class PangoTypesetter final : public Typesetter {
   public:
     explicit PangoTypesetter(std::string root = std::string(font_root));

@@ -18,10 +18,10 @@ LIBRARIES = {
     r"pango/|fontconfig/": {"text"},
     r"cairo\.h": {"output", "text"},  # text hands shaped glyphs over as Cairo's plain values
     r"cairo-": {"output"},
-    r"qpdf/": {"output"},
     r"librsvg/": {"output"},
     r"turbojpeg|png\.h": {"photo"},
     r"qrencode": {"figure"},
+    r"qpdf/|zlib\.h|xxhash\.h": {"output"},
     r"unicode/": {"words"},
     r"CLI/": {"cli"},
     r"nlohmann/": {"cli"},

@@ -1,0 +1,27 @@
+#include "cli/origin.hpp"
+
+#include "cli/pictures.hpp"
+#include "output/pdf.hpp"
+#include "text/pango_typesetter.hpp"
+
+namespace cli {
+
+Origin::Origin(const Workshop& workshop) {
+    common_.add(stock::program_digest());
+    common_.add(output::library_versions());
+    common_.add(text::library_versions());
+    common_.add(text::font_stamps());
+    for (const auto& name : workshop.shelf().names(""))
+        if (const auto item = workshop.shelf().find(name)) common_.add(name).add(item->text);
+}
+
+output::Digest Origin::of(const Read& read) const {
+    output::Hash hash(common_);
+    for (const auto& source : read.sources)
+        hash.add(source.text());
+    for (const auto& path : picture_files(read.lesson))
+        hash.add(text_of(path).value_or(std::string()));
+    return hash.digest();
+}
+
+} // namespace cli

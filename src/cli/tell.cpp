@@ -1,0 +1,41 @@
+#include "cli/commands.hpp"
+#include "cli/exit.hpp"
+
+#include <algorithm>
+#include <iostream>
+#include <unistd.h>
+
+namespace cli {
+
+std::string unreadable(const std::string& record) {
+    return "lessonleaf: '" + record +
+           "' cannot be read\n  hint: give the path of a lesson record, such as lesson.yaml\n";
+}
+
+int cannot_read(const std::string& record) {
+    std::cerr << unreadable(record);
+    return no_file;
+}
+
+std::string told(const diag::Findings& findings) {
+    static const bool terminal = isatty(STDERR_FILENO) != 0;
+    return diag::print_all(findings, terminal);
+}
+
+bool passes(const diag::Findings& findings, bool strict) {
+    if (!strict) return findings.clean();
+    return std::ranges::none_of(
+        findings.list(), [](const diag::Finding& f) { return f.severity != diag::Severity::note; });
+}
+
+std::string first_of(const diag::Findings& findings) {
+    const std::string all = diag::print_all(findings, false);
+    return all.substr(0, all.find('\n'));
+}
+
+bool tell(const diag::Findings& findings, bool strict) {
+    std::cerr << told(findings);
+    return passes(findings, strict);
+}
+
+} // namespace cli
