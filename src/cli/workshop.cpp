@@ -1,5 +1,7 @@
 #include "cli/workshop.hpp"
 
+#include "people/start.hpp"
+#include "record/read_date.hpp"
 #include "record/read_lesson.hpp"
 #include "record/read_marks.hpp"
 #include "shots/read_table.hpp"
@@ -85,15 +87,38 @@ const words::Catalogue& Workshop::wording(const std::string& language) const {
 
 namespace {
 
-/// The coach's own drills: drills.yaml beside the record or in a folder above it, the nearest one.
-std::optional<fs::path> own_drills(const fs::path& record) {
+/// A usual table of the house need not be there; one that the record names must.
+bool is_usual(const Read& read, const diag::Located<std::string>& file) {
+    return read.academy && read.academy->house &&
+           file.span.source == read.academy->house->shots.file.span.source;
+}
+
+/// Where the record's lesson starts: house and people around it, and the date of its folder.
+record::Start start_of(Read& read, const fs::path& record, const diag::Located<std::string>& code,
+                       bool bare) {
+    const Academy& academy = *read.academy;
+    people::hand_on(academy.findings.list(), read.findings);
+    auto start =
+        people::start_of(academy.house ? &*academy.house : nullptr,
+                         academy.people ? &*academy.people : nullptr, code, bare, read.findings);
     std::error_code gone;
-    fs::path folder = fs::absolute(record, gone).parent_path();
-    for (int level = 0; level < 6 && !folder.empty(); ++level, folder = folder.parent_path()) {
-        if (fs::is_regular_file(folder / "drills.yaml", gone)) return folder / "drills.yaml";
-        if (folder == folder.parent_path()) break;
-    }
-    return std::nullopt;
+    const fs::path folder = fs::absolute(record, gone).lexically_normal().parent_path();
+    if (const auto date = record::date_of(folder.filename().string()))
+        start.lesson.date = {*date, read.sources.front().whole()};
+    return start;
+}
+
+/// Takes the usual table away when this lesson has none.
+void drop_usual_table(Read& read, const fs::path& record) {
+    if (!read.lesson.shots) return;
+    const auto& file = read.lesson.shots->file;
+    std::error_code gone;
+    if (!is_usual(read, file) || fs::exists(record.parent_path() / file.value, gone)) return;
+    if (!read.lesson.aim)
+        read.findings.note({&read.sources.front(), 0, 0, 1},
+                           "no " + diag::quote(file.value) + " stands beside the record",
+                           "write 'shots: none' when no shots were measured");
+    read.lesson.shots.reset();
 }
 
 void read_shots(Read& read, const fs::path& record) {
@@ -127,17 +152,22 @@ std::unique_ptr<Read> Workshop::read(const fs::path& record) const {
         return read;
     }
     const auto& source = read->sources.emplace_back(record.string(), std::move(*text));
-    read->lesson = record::read_lesson(source, read->findings);
+    read->academy = academies_.around(record);
+    read->lesson = record::read_lesson(source, read->findings,
+                                       [&](const diag::Located<std::string>& code, bool bare) {
+                                           return start_of(*read, record, code, bare);
+                                       });
     if (!marks_.logo.value.empty() && read->lesson.marks.logo.value.empty())
         read->lesson.marks.logo = marks_.logo;
     if (!marks_.signature.value.empty() && read->lesson.marks.signature.value.empty())
         read->lesson.marks.signature = marks_.signature;
     if (read->lesson.marks.accent.value.empty()) read->lesson.marks.accent = marks_.accent;
     if (read->lesson.marks.contact.empty()) read->lesson.marks.contact = marks_.contact;
+    drop_usual_table(*read, record);
     if (read->findings.clean()) record::check_lesson(read->lesson, read->findings);
     if (read->lesson.shots && !read->lesson.shots->file.value.empty()) read_shots(*read, record);
     read->library = library_;
-    if (const auto own = own_drills(record))
+    if (const auto own = upward(record, "drills.yaml"))
         if (auto drills_text = text_of(*own)) {
             const auto& own_source =
                 read->sources.emplace_back(own->string(), std::move(*drills_text));

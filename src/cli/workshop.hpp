@@ -1,6 +1,7 @@
 // What every command works with: templates, wording, fonts, and the reading of one record.
 #pragma once
 
+#include "cli/academy.hpp"
 #include "diag/finding.hpp"
 #include "drills/clubs.hpp"
 #include "drills/drill.hpp"
@@ -31,8 +32,9 @@ struct Common {
 /// One record, read whole: findings point into `sources`.
 struct Read {
     std::list<diag::Source> sources;
+    std::shared_ptr<const Academy> academy; ///< house.yaml and people.yaml around the record
     diag::Findings findings;
-    record::Lesson lesson;
+    record::Lesson lesson; ///< as printed: record over person over house over program
     std::optional<shots::Table> table;
     std::vector<drills::Drill> library;
     bool readable = true; ///< false when a file could not be opened
@@ -46,8 +48,12 @@ class Workshop {
     /// Findings of the templates themselves.
     const diag::Findings& findings() const { return findings_; }
 
-    /// Reads record, shot table and the coach's own drills beside or above the record.
+    /// Reads record, shot table, and house, people and the coach's own drills beside or above it.
     std::unique_ptr<Read> read(const fs::path& record) const;
+    /// House and people around a record or a folder.
+    std::shared_ptr<const Academy> academy(const fs::path& path) const {
+        return academies_.around(path);
+    }
 
     /// Wording of a language; British English when there is none, with a warning by the caller.
     const words::Catalogue& wording(const std::string& language) const;
@@ -64,6 +70,7 @@ class Workshop {
 
     stock::Shelf shelf_;
     std::list<diag::Source> sources_;
+    Academies academies_;
     diag::Findings findings_;
     std::map<std::string, words::Catalogue> catalogues_;
     std::vector<drills::Drill> library_;

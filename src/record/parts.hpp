@@ -2,6 +2,7 @@
 #pragma once
 
 #include "record/lesson.hpp"
+#include "record/start.hpp"
 #include "yaml/field.hpp"
 
 #include <array>
@@ -9,20 +10,43 @@
 namespace record {
 
 // read_people.cpp
-void read_student(const yaml::Field& field, Student& student);
-void read_coach(const yaml::Field& field, Coach& coach);
+void read_hand(const yaml::Field& field, diag::Located<unit::Hand>& hand);
+void read_age(const yaml::Field& field, Age& age);
+void read_student(const yaml::Field& field, const Start& start, Student& student,
+                  diag::Findings& findings);
+/// A name alone is looked for among the coaches of the start.
+void read_coach(const yaml::Field& field, const Start& start, Coach& coach);
 void read_club(const yaml::Field& field, Club& club);
 void read_bag(const yaml::Field& field, std::vector<Club>& bag);
+/// Loft and lie of the club of that name in the bag, when the club has none of its own.
+void complete(Club& club, const std::vector<Club>& bag);
+
+// read_ways.cpp
+void read_language(const yaml::Field& field, std::string& language);
+void read_paper(const yaml::Field& field, Paper& paper);
+void read_print_name(const yaml::Field& field, PrintName& print_name);
+/// Reports keys that are not kept on purpose (health, dates of birth); gives them back as known, so
+/// that nobody reports them twice.
+std::vector<std::string_view> refuse_private(const yaml::Field& field, diag::Findings& findings,
+                                             std::string_view except = {});
 
 // read_aim.cpp
 void read_units(const yaml::Field& field, unit::Units& units);
-void read_aim(const yaml::Field& field, unit::Units units, std::optional<Aim>& aim);
+/// `usual` completes what the aim leaves out.
+void read_aim(const yaml::Field& field, unit::Units units,
+              const std::map<unit::Measure, Aim>& usual, std::optional<Aim>& aim);
+/// The wanted range and what is worth having, for an aim whose measure is known.
+void read_wish(const yaml::Field& field, unit::Units units, Aim& aim);
 
 // read_grip.cpp
 void read_grips(const yaml::Field& field, Lesson& lesson);
 
 // read_shots.cpp
-void read_shot_source(const yaml::Field& field, std::optional<ShotSource>& shots);
+/// What is left out stays as in `usual`; "none" means that no shots were measured.
+void read_shot_source(const yaml::Field& field, const ShotSource& usual,
+                      std::optional<ShotSource>& shots);
+/// The ways of a table without its file: sign, units, columns, blocks, rows, set aside.
+void read_table_ways(const yaml::Field& field, ShotSource& shots);
 void read_set_aside_rules(const yaml::Field& field, ShotSource& shots);
 
 // read_blocks.cpp

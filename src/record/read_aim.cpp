@@ -29,7 +29,8 @@ std::string worth_example(unit::Measure measure) {
 
 void read_worth(const yaml::Field& field, unit::Units units, Aim& aim) {
     const unit::Measure measure = aim.measure.value;
-    const auto usual = usual_worth(measure);
+    const auto usual =
+        aim.worth_having > 0 ? std::optional(aim.worth_having) : usual_worth(measure);
     const yaml::Field worth =
         usual ? field.at("worth having") : field.required("worth having", worth_example(measure));
     aim.worth_having = usual.value_or(0);
@@ -69,21 +70,35 @@ void read_units(const yaml::Field& field, unit::Units& units) {
         speed.must("be mph, km/h or m/s", "write speed: mph");
 }
 
-void read_aim(const yaml::Field& field, unit::Units units, std::optional<Aim>& aim) {
+void read_wish(const yaml::Field& field, unit::Units units, Aim& aim) {
+    const bool ranged = aim.least != aim.most; // by the usual aim
+    const bool sided = unit::row(aim.measure.value).sided;
+    const yaml::Field want =
+        ranged ? field.at("want") : field.required("want", sided ? "2 L to 2 R" : "24 to 28");
+    if (const auto range = read_range(want, aim.measure.value, units)) {
+        aim.least = range->least;
+        aim.most = range->most;
+    }
+    read_worth(field, units, aim);
+}
+
+void read_aim(const yaml::Field& field, unit::Units units,
+              const std::map<unit::Measure, Aim>& usual, std::optional<Aim>& aim) {
     if (!field) return;
-    field.only({"measure", "want", "worth having", "named before"});
-    const yaml::Field measure = field.required("measure", "face");
+    const bool word = field.is_text() && !usual.empty();
+    if (!word) field.only({"measure", "want", "worth having", "named before"});
+    const yaml::Field measure = word ? field : field.required("measure", "face");
     const auto index = measure.one_of(measure_keys());
     if (!index) return;
-    aim.emplace();
-    aim->measure = {static_cast<unit::Measure>(*index), measure.span()};
-    const bool sided = unit::row(aim->measure.value).sided;
-    const yaml::Field want = field.required("want", sided ? "2 L to 2 R" : "24 to 28");
-    if (const auto range = read_range(want, aim->measure.value, units)) {
-        aim->least = range->least;
-        aim->most = range->most;
-    }
-    read_worth(field, units, *aim);
+    const auto named = static_cast<unit::Measure>(*index);
+    const auto known = usual.find(named);
+    aim = known != usual.end() ? known->second : Aim{};
+    aim->measure = {named, measure.span()};
+    if (word && known == usual.end())
+        return field.error("house.yaml has no usual aim for " + diag::quote(field.written()),
+                           "add it there under 'aims', or write aim: {measure: " +
+                               std::string(field.written()) + ", want: ...}");
+    if (!word) read_wish(field, units, *aim);
     take(field.at("named before"), aim->named_before);
 }
 

@@ -23,10 +23,10 @@ void read_conditions(const yaml::Field& field, unit::Units units, Conditions& co
             height.must("be a height above the sea, from -500 m to 5000 m",
                         "for example height: 120 m");
     }
-    conditions.celsius = field.at("temperature").number(-40, 60);
+    if (const auto celsius = field.at("temperature").number(-40, 60)) conditions.celsius = celsius;
     if (const auto hectopascal = field.at("pressure").number(500, 1100))
         conditions.pressure = unit::Pascal{*hectopascal * 100};
-    conditions.wind = read_wind(field.at("wind"), units);
+    if (const auto wind = field.at("wind")) conditions.wind = read_wind(wind, units);
     take(field.at("same set up"), conditions.same_set_up);
     take(field.at("why not"), conditions.why_not);
 }

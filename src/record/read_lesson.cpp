@@ -9,9 +9,6 @@ namespace record {
 
 namespace {
 
-constexpr std::array<std::string_view, 6> languages{"en-GB", "en-US", "de", "fr", "es", "sv"};
-constexpr std::array<std::string_view, 3> papers{"A4", "Letter", "A5"};
-
 /// A key that is looked for at the top but lives elsewhere, and where to write it.
 struct Elsewhere {
     std::string_view key, home;
@@ -39,19 +36,19 @@ constexpr std::array elsewhere{
     Elsewhere{"location", "call it 'place'"},
     Elsewhere{"venue", "call it 'place'"},
     Elsewhere{"cold test", "write it in 'next': next: {date: 2026-05-28, cold test: 2026-05-28}"},
-    Elsewhere{"health", "health is not kept here: leave the line out"},
-    Elsewhere{"injury", "health is not kept here: leave the line out"},
     Elsewhere{"pain", "health is not kept here: leave the line out"},
 };
 
 /// Unknown keys of the record itself, with the home of those that belong elsewhere.
 void check_keys(const yaml::Field& root, diag::Findings& findings) {
     std::vector<std::string_view> known{
-        "student",     "coach",      "place",       "date",    "lesson", "revision", "replaces",
-        "language",    "paper",      "units",       "glove",   "club",   "bag",      "aim",
-        "saw",         "changed",    "why",         "comment", "grip",   "targets",  "shots",
-        "drills",      "conditions", "plan",        "next",    "notes",  "returned", "history",
-        "large print", "marks",      "photographs", "link"};
+        "student",     "coach",      "place",       "date",    "lesson",    "revision", "replaces",
+        "language",    "paper",      "units",       "glove",   "club",      "bag",      "aim",
+        "saw",         "changed",    "why",         "comment", "grip",      "targets",  "shots",
+        "drills",      "conditions", "plan",        "next",    "notes",     "returned", "history",
+        "large print", "marks",      "photographs", "link",    "print name"};
+    for (const std::string_view key : refuse_private(root, findings, "pain"))
+        known.push_back(key);
     for (const auto& [key, value] : root.entries()) {
         const auto found = std::ranges::find(elsewhere, key.value, &Elsewhere::key);
         if (found == elsewhere.end()) continue;
@@ -62,15 +59,17 @@ void check_keys(const yaml::Field& root, diag::Findings& findings) {
     root.only(known);
 }
 
-void read_heading(const yaml::Field& root, Lesson& lesson) {
+void read_heading(const yaml::Field& root, const Start& start, Lesson& lesson,
+                  diag::Findings& findings) {
     const bool renamed = root.at("player") || root.at("pupil"); // told already, with the way out
     read_student(renamed ? root.at("student")
                          : root.required("student", "{name: Ruth, hand: right}"),
-                 lesson.student);
-    if (const auto coach = root.at("coach")) read_coach(coach, lesson.coach);
+                 start, lesson.student, findings);
+    if (const auto coach = root.at("coach")) read_coach(coach, start, lesson.coach);
     take(root.at("place"), lesson.place);
-    const yaml::Field date = root.required("date", "2026-05-14");
-    lesson.date.span = date.span();
+    const bool dated = lesson.date.span.source != nullptr; // by its folder
+    const yaml::Field date = dated ? root.at("date") : root.required("date", "2026-05-14");
+    if (date || !dated) lesson.date.span = date.span();
     if (const auto day = read_date(date)) lesson.date.value = *day;
     lesson.number = root.at("lesson").whole(1, 9999);
     lesson.revision = root.at("revision").whole(1, 99).value_or(1);
@@ -79,9 +78,8 @@ void read_heading(const yaml::Field& root, Lesson& lesson) {
 }
 
 void read_house_ways(const yaml::Field& root, Lesson& lesson) {
-    if (const auto index = root.at("language").one_of(languages))
-        lesson.language = std::string(languages[*index]);
-    if (const auto paper = choose<Paper>(root.at("paper"), papers)) lesson.paper = *paper;
+    read_language(root.at("language"), lesson.language);
+    read_paper(root.at("paper"), lesson.paper);
     if (const auto units = root.at("units")) read_units(units, lesson.units);
     take(root.at("large print"), lesson.large_print);
     take(root.at("glove"), lesson.glove);
@@ -109,32 +107,58 @@ void read_follow_up(const yaml::Field& root, Lesson& lesson) {
     read_history(root.at("history"), lesson.history);
 }
 
+/// What stands around this record, asked for by the student's code.
+Start start_of(const yaml::Field& root, const FindStart& find_start) {
+    if (!find_start) return {};
+    const yaml::Field student = root.at("student");
+    const yaml::Field code = student.is_map() ? student.at("code") : student;
+    return find_start({std::string(code.written()), code.span()}, student.is_text());
+}
+
+void read_clubs(const yaml::Field& root, Lesson& lesson) {
+    if (const auto club = root.at("club")) read_club(club, lesson.club);
+    if (const auto bag = root.at("bag")) read_bag(bag, lesson.bag);
+    complete(lesson.club, lesson.bag);
+}
+
+/// The table that the record names, or the usual one.
+void read_table(const yaml::Field& root, const Start& start, Lesson& lesson) {
+    const yaml::Field shots = root.at("shots");
+    if (shots) return read_shot_source(shots, start.shots, lesson.shots);
+    if (start.shots.file.value.empty()) return;
+    lesson.shots = start.shots;
+    lesson.shots->span = root.span();
+}
+
 } // namespace
 
-Lesson read_lesson(const diag::Source& source, diag::Findings& findings) {
-    Lesson lesson;
+Lesson read_lesson(const diag::Source& source, diag::Findings& findings,
+                   const FindStart& find_start) {
     const yaml::Document document(source, findings);
     const yaml::Field root = document.root();
-    if (!document.readable()) return lesson;
+    if (!document.readable()) return {};
     if (!root.is_map()) {
         root.error("the file is no lesson record", "write it in lines such as 'date: 2026-05-14'");
-        return lesson;
+        return {};
     }
     check_keys(root, findings);
-    read_heading(root, lesson);
+    Start start = start_of(root, find_start);
+    Lesson lesson = start.lesson;
+    read_print_name(root.at("print name"), start.print_name);
+    read_heading(root, start, lesson, findings);
     read_house_ways(root, lesson);
-    if (const auto club = root.at("club")) read_club(club, lesson.club);
-    read_bag(root.at("bag"), lesson.bag);
-    read_aim(root.at("aim"), lesson.units, lesson.aim);
+    read_clubs(root, lesson);
+    read_aim(root.at("aim"), lesson.units, start.aims, lesson.aim);
     read_words(root, lesson);
     read_grips(root.at("grip"), lesson);
     read_photographs(root.at("photographs"), lesson.photographs);
     read_marks(root.at("marks"), lesson.marks);
     read_link(root.at("link"), lesson.link);
-    read_shot_source(root.at("shots"), lesson.shots);
+    read_table(root, start, lesson);
     if (const auto conditions = root.at("conditions"))
         read_conditions(conditions, lesson.units, lesson.conditions);
     read_follow_up(root, lesson);
+    lesson.student.name = shortened(lesson.student.name, start);
     return lesson;
 }
 

@@ -61,7 +61,7 @@ void read_marks(const yaml::Field& field, Marks& marks) {
     const auto accent = field.at("accent");
     if (auto text = accent.text()) marks.accent = {std::move(*text), accent.span()};
     const auto contact = field.at("contact");
-    marks.contact.clear();
+    if (contact) marks.contact.clear();
     take(contact, marks.contact);
     if (marks.contact.size() > most_contact_lines)
         contact.must("have at most 4 lines", "keep what a student needs to reach you");

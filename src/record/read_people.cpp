@@ -1,25 +1,13 @@
 #include "record/parts.hpp"
 
+#include <algorithm>
+
 namespace record {
 
 namespace {
 
 constexpr std::array<std::string_view, 2> hands{"right", "left"};
 constexpr std::array<std::string_view, 2> ages{"adult", "junior"};
-
-/// The hand, with the way out for the words a coach may use instead.
-void read_hand(const yaml::Field& field, diag::Located<unit::Hand>& hand) {
-    hand.span = field.span();
-    const std::string word = yaml::plain_word(field.written());
-    for (const std::string_view side : hands)
-        if (word == std::string(side) + " handed" || word == std::string(side) + " hander" ||
-            word == std::string(side) + " hand" || word == side.substr(0, 1))
-            return field.must("be right or left", "write hand: " + std::string(side));
-    if (word == "lead" || word == "trail")
-        return field.must("be right or left",
-                          "lead and trail depend on the player: write the side they play from");
-    if (const auto chosen = choose<unit::Hand>(field, hands)) hand.value = *chosen;
-}
 
 /// A share of one's own is printed with its source, so it needs one.
 void read_face_share(const yaml::Field& field, Club& club) {
@@ -31,30 +19,111 @@ void read_face_share(const yaml::Field& field, Club& club) {
                     "add to 'club': share from: \"forty shots of ours, spring 2026\"");
 }
 
+/// A contradiction between the record and what is known of its student.
+void check_known(const yaml::Field& field, const Start& start, const Student& student) {
+    if (!start.known) return;
+    const Student& known = start.lesson.student;
+    const auto mismatch = [&](std::string_view key, std::string_view there, std::string_view here) {
+        field.at(key).error("the " + std::string(key) + " of " + known.code + " is " +
+                                std::string(there) + " in people.yaml, here " + std::string(here),
+                            "correct one of the two, or leave the line out: it is known");
+    };
+    if (student.hand.value != known.hand.value && field.at("hand"))
+        mismatch("hand", hands[known.hand.value == unit::Hand::left],
+                 hands[student.hand.value == unit::Hand::left]);
+    if (student.age != known.age)
+        mismatch("age", ages[known.age == Age::junior], ages[student.age == Age::junior]);
+    const std::string_view name = field.at("name").written();
+    const bool same = name.empty() || start.first_name.empty() || name == start.first_name ||
+                      name.starts_with(start.first_name + " ");
+    if (!same) mismatch("name", diag::quote(start.first_name), diag::quote(name));
+}
+
+/// A student written as one word: a code, when it is known.
+void read_bare_student(const yaml::Field& field, const Start& start) {
+    if (start.known || start.told) return;
+    field.error("'student' needs a hand beside the name",
+                "write student: {name: " + std::string(field.written()) + ", hand: right}");
+}
+
 } // namespace
 
-void read_student(const yaml::Field& field, Student& student) {
-    if (field.is_text())
-        return field.error("'student' needs a hand beside the name",
-                           "write student: {name: " + std::string(field.written()) +
-                               ", hand: right}");
-    field.only({"name", "code", "hand", "age", "says"});
+void read_hand(const yaml::Field& field, diag::Located<unit::Hand>& hand) {
+    if (field || hand.span.source == nullptr) hand.span = field.span();
+    const std::string word = yaml::plain_word(field.written());
+    for (const std::string_view side : hands)
+        if (word == std::string(side) + " handed" || word == std::string(side) + " hander" ||
+            word == std::string(side) + " hand" || word == side.substr(0, 1))
+            return field.must("be right or left", "write hand: " + std::string(side));
+    if (word == "lead" || word == "trail")
+        return field.must("be right or left",
+                          "lead and trail depend on the player: write the side they play from");
+    if (const auto chosen = choose<unit::Hand>(field, hands)) hand.value = *chosen;
+}
+
+void read_age(const yaml::Field& field, Age& age) {
+    if (const auto chosen = choose<Age>(field, ages)) age = *chosen;
+}
+
+void read_student(const yaml::Field& field, const Start& start, Student& student,
+                  diag::Findings& findings) {
+    if (field.is_text()) return read_bare_student(field, start);
+    std::vector<std::string_view> keys{"name", "code", "hand", "age", "says"};
+    for (const std::string_view key : refuse_private(field, findings))
+        keys.push_back(key);
+    field.only(keys);
     take(field.at("name"), student.name);
     take(field.at("code"), student.code);
     if (field.is_map() && !field.at("name") && !field.at("code"))
         field.error("'student' needs a 'name' or a 'code'",
                     "add to 'student' a line such as 'name: Ruth', or 'code: RU-04' for privacy");
-    read_hand(field.required("hand", "right"), student.hand);
-    if (const auto age = choose<Age>(field.at("age"), ages)) student.age = *age;
+    read_hand(start.known || start.told ? field.at("hand") : field.required("hand", "right"),
+              student.hand);
+    read_age(field.at("age"), student.age);
     take(field.at("says"), student.says);
+    check_known(field, start, student);
 }
 
-void read_coach(const yaml::Field& field, Coach& coach) {
-    if (field.is_text()) return take(field, coach.name);
-    field.only({"name", "contact", "academy"});
-    take(field.required("name", "Tom Harling"), coach.name);
-    take(field.at("contact"), coach.contact);
-    take(field.at("academy"), coach.academy);
+void read_coach(const yaml::Field& field, const Start& start, Coach& coach) {
+    if (!field.is_text()) {
+        field.only({"name", "contact", "academy"});
+        take(field.required("name", "Tom Harling"), coach.name);
+        take(field.at("contact"), coach.contact);
+        take(field.at("academy"), coach.academy);
+        return;
+    }
+    const std::string word = yaml::plain_word(field.written());
+    std::vector<const Coach*> meant;
+    for (const Coach& one : start.coaches)
+        if ((" " + yaml::plain_word(one.name) + " ").find(" " + word + " ") != std::string::npos)
+            meant.push_back(&one);
+    if (meant.size() == 1) {
+        coach = *meant.front();
+        return;
+    }
+    if (!start.coaches.empty()) coach.contact.clear(); // of another coach
+    take(field, coach.name);
+    std::vector<std::string_view> names;
+    for (const Coach& one : start.coaches)
+        names.push_back(one.name);
+    if (meant.size() > 1)
+        field.error("more than one coach is called " + diag::quote(field.written()),
+                    "write the whole name: " + diag::either(names));
+    else if (!start.coaches.empty())
+        field.warning("house.yaml has no coach " + diag::quote(field.written()),
+                      "its coaches are " + diag::either(names) +
+                          "; for a guest write coach: {name: " + coach.name + ", contact: ...}");
+}
+
+void complete(Club& club, const std::vector<Club>& bag) {
+    const auto own = std::ranges::find(bag, yaml::plain_word(club.name),
+                                       [](const Club& one) { return yaml::plain_word(one.name); });
+    if (own == bag.end()) return;
+    if (!club.loft) club.loft = own->loft;
+    if (!club.lie) club.lie = own->lie;
+    if (club.face_share) return;
+    club.face_share = own->face_share;
+    club.share_from = own->share_from;
 }
 
 void read_club(const yaml::Field& field, Club& club) {
@@ -68,6 +137,7 @@ void read_club(const yaml::Field& field, Club& club) {
 }
 
 void read_bag(const yaml::Field& field, std::vector<Club>& bag) {
+    bag.clear();
     for (const yaml::Field& item : field.items())
         read_club(item, bag.emplace_back());
 }

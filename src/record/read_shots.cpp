@@ -43,25 +43,35 @@ void read_table_units(const yaml::Field& field, ShotSource& shots) {
 
 } // namespace
 
-void read_shot_source(const yaml::Field& field, std::optional<ShotSource>& shots) {
+void read_table_ways(const yaml::Field& field, ShotSource& shots) {
+    const yaml::Field sign = field.at("sign");
+    if (const auto chosen = choose<Sign>(sign, signs)) shots.sign = {*chosen, sign.span()};
+    read_table_units(field.at("units"), shots);
+    read_columns(field.at("columns"), shots);
+    read_block_words(field.at("blocks"), shots);
+    shots.rows_span = field.at("rows").span();
+    read_block_rows(field.at("rows"), shots);
+    if (const auto rules = field.at("set aside")) {
+        shots.rules.clear();
+        read_set_aside_rules(rules, shots);
+    }
+}
+
+void read_shot_source(const yaml::Field& field, const ShotSource& usual,
+                      std::optional<ShotSource>& shots) {
     if (!field) return;
-    shots.emplace();
+    if (yaml::plain_word(field.written()) == "none") return shots.reset();
+    shots = usual;
     shots->span = field.key_span();
     if (field.is_text()) {
         shots->file = {field.text().value_or(""), field.span()};
         return;
     }
     field.only({"file", "sign", "units", "columns", "blocks", "rows", "set aside"});
-    const yaml::Field file = field.required("file", "shots.csv");
-    shots->file = {file.text().value_or(""), file.span()};
-    const yaml::Field sign = field.at("sign");
-    if (const auto chosen = choose<Sign>(sign, signs)) shots->sign = {*chosen, sign.span()};
-    read_table_units(field.at("units"), *shots);
-    read_columns(field.at("columns"), *shots);
-    read_block_words(field.at("blocks"), *shots);
-    shots->rows_span = field.at("rows").span();
-    read_block_rows(field.at("rows"), *shots);
-    read_set_aside_rules(field.at("set aside"), *shots);
+    const bool named = !shots->file.value.empty();
+    const yaml::Field file = named ? field.at("file") : field.required("file", "shots.csv");
+    if (file || !named) shots->file = {file.text().value_or(""), file.span()};
+    read_table_ways(field, *shots);
 }
 
 } // namespace record

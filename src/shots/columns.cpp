@@ -18,6 +18,7 @@ class Finder {
         , findings_(findings)
         , header_(read_header(grid)) {
         columns_.width = header_.size();
+        drop_usual();
     }
 
     Columns run() {
@@ -29,6 +30,7 @@ class Finder {
     }
 
   private:
+    void drop_usual();
     void take_mapped();
     void take_own();
     void tell_unused();
@@ -51,11 +53,27 @@ class Finder {
     void claim_role(std::size_t index, std::optional<std::size_t>& role, bool is_mapped);
 
     const Grid& grid_;
-    const record::ShotSource& how_;
+    record::ShotSource how_;
     diag::Findings& findings_;
     std::vector<Heading> header_;
     Columns columns_;
 };
+
+/// Columns that the house names and this table lacks: a table may have less than is usual. What the
+/// record itself names must be there.
+void Finder::drop_usual() {
+    const auto absent = [&](const diag::Located<std::string>& wanted) {
+        return wanted.span.source != how_.span.source &&
+               std::ranges::none_of(header_, [&](const Heading& heading) {
+                   return heading.written == trimmed(wanted.value) ||
+                          heading.name == plain_name(wanted.value);
+               });
+    };
+    std::erase_if(how_.columns, [&](const auto& column) { return absent(column.second); });
+    for (auto* role : {&how_.number_column, &how_.block_column, &how_.club_column,
+                       &how_.set_aside_column})
+        if (*role && absent(**role)) role->reset();
+}
 
 /// The column of that header text: letter by letter, else without unit and capitals.
 std::optional<std::size_t> Finder::mapped(const diag::Located<std::string>& wanted) {
