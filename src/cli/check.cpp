@@ -1,6 +1,7 @@
+#include "cli/check_folder.hpp"
 #include "cli/commands.hpp"
 #include "cli/exit.hpp"
-#include "cli/sheet.hpp"
+#include "text/pango_typesetter.hpp"
 
 #include <iostream>
 
@@ -13,17 +14,16 @@ int run(const std::vector<std::string>& records, const Common& common) {
     if (!tell(workshop.findings(), common.strict)) return findings;
     const text::PangoTypesetter type;
     int worst = all_written;
+    std::error_code gone;
     for (const auto& record : records) {
-        const auto read = workshop.read(record);
-        if (!read->readable) {
-            worst = std::max<int>(worst, cannot_read(record));
+        if (fs::is_directory(record, gone)) {
+            worst = std::max(worst, check_folder(workshop, record, type, common.strict));
             continue;
         }
-        if (read->findings.clean()) { // layout faults are found as well, nothing is written
-            const Sheet sheet(workshop, *read, type);
-            if (read->findings.clean()) sheet.book(*read);
-        }
-        if (!tell(read->findings, common.strict))
+        const auto read = check_record(workshop, record, type);
+        if (!read->readable)
+            worst = std::max<int>(worst, cannot_read(record));
+        else if (!tell(read->findings, common.strict))
             worst = std::max<int>(worst, findings);
         else
             std::cout << record << ": ready to print\n";
@@ -35,7 +35,8 @@ int run(const std::vector<std::string>& records, const Common& common) {
 
 Run set_up_check(CLI::App& app, const Common& common) {
     auto records = std::make_shared<std::vector<std::string>>();
-    app.add_option("FILE", *records, "Lesson records (YAML)")->required();
+    app.add_option("FILE", *records, "Lesson records (YAML), or folders with records below")
+        ->required();
     return [records, &common] { return run(*records, common); };
 }
 

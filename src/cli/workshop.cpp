@@ -7,6 +7,7 @@
 #include "shots/read_table.hpp"
 #include "theme/read_style.hpp"
 
+#include <algorithm>
 #include <fstream>
 #include <iterator>
 
@@ -108,15 +109,21 @@ record::Start start_of(Read& read, const fs::path& record, const diag::Located<s
     return start;
 }
 
+/// True when the table is there and has more than its header: `begin` makes an empty one.
+bool has_shots(const fs::path& table) {
+    std::string text = text_of(table).value_or("");
+    text.erase(text.find_last_not_of(" \r\n\t") + 1);
+    return text.find('\n') != std::string::npos;
+}
+
 /// Takes the usual table away when this lesson has none.
 void drop_usual_table(Read& read, const fs::path& record) {
     if (!read.lesson.shots) return;
     const auto& file = read.lesson.shots->file;
-    std::error_code gone;
-    if (!is_usual(read, file) || fs::exists(record.parent_path() / file.value, gone)) return;
+    if (!is_usual(read, file) || has_shots(record.parent_path() / file.value)) return;
     if (!read.lesson.aim)
         read.findings.note({&read.sources.front(), 0, 0, 1},
-                           "no " + diag::quote(file.value) + " stands beside the record",
+                           "no shots stand in " + diag::quote(file.value) + " beside the record",
                            "write 'shots: none' when no shots were measured");
     read.lesson.shots.reset();
 }
@@ -139,6 +146,11 @@ void read_shots(Read& read, const fs::path& record) {
     shots::set_aside(table, how.rules, read.findings);
     shots::check_plausible(table, source, read.findings, read.lesson.club.name);
     if (read.lesson.aim) shots::check_aim(table, *read.lesson.aim, read.findings);
+    const bool named = std::ranges::any_of(
+        table.shots, [](const shots::Shot& shot) { return !shot.club.empty(); });
+    if (read.lesson.club.name.empty() && !named)
+        read.findings.warning(read.sources.front().whole(), "the shots of this lesson have no club",
+                              "add a line such as 'club: seven iron'");
     read.table = std::move(table);
 }
 

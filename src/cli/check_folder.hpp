@@ -1,0 +1,17 @@
+// All records below a folder, and what can only be seen across them.
+#pragma once
+
+#include "cli/workshop.hpp"
+#include "text/typesetter.hpp"
+
+namespace cli {
+
+/// Reads and lays out one record; nothing is written. Not readable: the read says so.
+std::unique_ptr<Read> check_record(const Workshop& workshop, const fs::path& record,
+                                   const text::Typesetter& type);
+
+/// Tells every fault below the folder and what was looked at; the exit code.
+int check_folder(const Workshop& workshop, const fs::path& folder, const text::Typesetter& type,
+                 bool strict);
+
+} // namespace cli
