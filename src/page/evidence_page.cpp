@@ -1,5 +1,6 @@
 #include "page/evidence_page.hpp"
 
+#include "figure/filming.hpp"
 #include "page/evidence_rows.hpp"
 #include "page/evidence_table.hpp"
 #include "page/hold_page.hpp"
@@ -101,13 +102,34 @@ void add_shots(std::vector<Block>& blocks, const figure::Easel& easel, const Sto
     blocks.push_back(
         text_block(easel, theme::Text::small, notes(easel, story), 8, column_width(easel)));
     if (aim && story.lesson.aim)
-        blocks.push_back(text_block(easel, theme::Text::small,
-                                    easel.words.say("rule.title") + ": " +
-                                        rule_text(easel, *aim, *story.lesson.aim),
-                                    4, column_width(easel)));
+        blocks.push_back(
+            text_block(easel, theme::Text::small,
+                       easel.words.say(is_junior(story) ? "rule.grown-ups" : "rule.title") + ": " +
+                           rule_text(easel, *aim, *story.lesson.aim),
+                       4, column_width(easel)));
 }
 
-/// A lesson without shots: its evidence is the hold.
+/// Where to stand the phone for the next film, and what to film.
+Block filming_block(const figure::Easel& easel, const Story& story) {
+    const auto& w = easel.words;
+    const double gutter = easel.theme.gutter * figure::mm, width = columns(easel, 3),
+                 aside = column_width(easel) - width - gutter;
+    std::vector<ink::Drawing> lines;
+    for (const char* key :
+         {"film.phone", "film.first", "film.second", "film.swings", "film.hold", "film.space"})
+        lines.push_back(
+            tagged(figure::paragraph(easel, theme::Text::body, w.say(key), width), "P"));
+    Block block{.name = "filming"};
+    block.space_before = 6;
+    block.pieces.push_back({side_by_side(
+        {{stacked(lines, 5), 0},
+         {tagged(figure::filming(easel, story.lesson.student.hand.value, aside, 86 * figure::mm),
+                 "Figure"),
+          width + gutter}})});
+    return block;
+}
+
+/// A lesson without shots: its evidence is the hold, whose looks are counted on the page before.
 void add_checks(std::vector<Block>& blocks, const figure::Easel& easel, const Story& story) {
     const auto& w = easel.words;
     blocks.push_back(text_block(easel, theme::Text::lead,
@@ -117,10 +139,11 @@ void add_checks(std::vector<Block>& blocks, const figure::Easel& easel, const St
             easel, theme::Text::lead,
             w.say("checks.before-after", {{"before", n.before}, {"after", n.after}, {"of", n.of}}),
             6));
-    blocks.push_back(checklist(easel, story));
     blocks.push_back(heading(easel, w.say("checks.pairs"), 18));
     for (const Aspect& a : aspects(story, w))
-        blocks.push_back(text_block(easel, theme::Text::body, sentence(a, w), 2));
+        blocks.push_back(text_block(easel, theme::Text::body, sentence(a, w), 3));
+    blocks.push_back(heading(easel, w.say("film.title"), 22));
+    blocks.push_back(filming_block(easel, story));
 }
 
 } // namespace

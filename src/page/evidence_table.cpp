@@ -74,16 +74,23 @@ std::vector<unit::Measure> listed(const Story& story, std::size_t rows) {
     };
     if (!story.evidence.empty() && story.evidence.front().is_aim)
         take(story.evidence.front().measure);
+    if (is_junior(story)) { // nothing that grows with the child: no speed, no carry
+        for (const auto m : {face, path, start})
+            take(m);
+        return out;
+    }
     for (const auto m : {face, path, carry, club_speed, loft, start, face_path, ball_speed, launch,
                          curve, attack, spin})
         take(m);
     return out;
 }
 
-std::vector<std::string> change_text(const figure::Easel& easel, const Evidence& e) {
+std::vector<std::string> change_text(const figure::Easel& easel, const Story& story,
+                                     const Evidence& e) {
     const auto& c = e.change;
     if (c.before.count == 0 || c.after.count == 0) return {};
     std::vector<std::string> out{words::difference(e.measure, c.shift.value, easel.words)};
+    if (is_junior(story)) return out;
     out.push_back(c.shift.at95 ? range_text(easel, e.measure, *c.shift.at95)
                                : easel.words.say("evidence.no-range"));
     return out;
@@ -105,7 +112,7 @@ ink::Drawing row(const figure::Easel& easel, const Story& story, const Evidence&
         {cell(easel, name, c.strip - 6), c.name},
         {cell(easel, value_text(easel, e, e.change.before), c.after - c.before - 6), c.before},
         {cell(easel, value_text(easel, e, e.change.after), c.change - c.after - 6), c.after},
-        {cell(easel, change_text(easel, e), c.all - c.change), c.change}};
+        {cell(easel, change_text(easel, story, e), c.all - c.change), c.change}};
     ink::Drawing out;
     out.size = {c.all, picture.size.height};
     for (const auto& [drawing, x] : cells)

@@ -55,4 +55,8 @@ struct Story {
     Pictures pictures;                        ///< what the coach brings beside words
 };
 
+inline bool is_junior(const Story& story) {
+    return story.lesson.student.age == record::Age::junior;
+}
+
 } // namespace page

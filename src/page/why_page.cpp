@@ -195,8 +195,26 @@ void add_without_ladder(std::vector<Block>& blocks, const figure::Easel& easel, 
     add_words(blocks, easel, story, true);
 }
 
+/// A child's page: what face and path did at the ball and where the balls went, nothing shared out.
+void add_for_juniors(std::vector<Block>& blocks, const figure::Easel& easel, const Story& story) {
+    const double width = column_width(easel);
+    if (const auto input = impact_input(easel, story))
+        blocks.push_back(
+            row("impact", {piece(figure::impact_above(easel, *input, width))}, {}, 0, 14));
+    blocks.push_back(
+        text_block(easel, theme::Text::lead, easel.words.say("ball.start.mostly-face"), 14));
+    blocks.push_back(
+        text_block(easel, theme::Text::body, easel.words.say("ball.curve.usually"), 4));
+    if (const auto input = flight_input(easel, story))
+        blocks.push_back(row("flights",
+                             {head(easel, "why.flight.above", width),
+                              piece(figure::flight_above(easel, *input, width, 60 * figure::mm))},
+                             {}, 0, 16));
+}
+
 void add_ball(std::vector<Block>& blocks, const figure::Easel& easel, const Story& story,
               const Plan& plan) {
+    if (is_junior(story)) return add_for_juniors(blocks, easel, story);
     if (is_narrow(easel)) return add_narrow(blocks, easel, story, plan);
     const double width = column_width(easel), gutter = easel.theme.gutter * figure::mm * 1.5;
     const bool scatter = scatter_input(easel, story).has_value(),
