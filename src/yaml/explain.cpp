@@ -62,6 +62,16 @@ class Search {
             look(number);
     }
     bool found() const { return found_; }
+    /// The text with each colon that stands inside a text replaced by a semicolon: every other
+    /// place stays where it was. Empty when there was another slip, or none.
+    std::string mended() const {
+        std::string text;
+        if (colons_.empty() || other_) return text;
+        text = source_.text();
+        for (const std::size_t at : colons_)
+            text[at] = ';';
+        return text;
+    }
 
   private:
     void look(std::uint32_t number);
@@ -89,6 +99,8 @@ class Search {
     diag::Findings& findings_;
     std::size_t block_indent_ = std::string_view::npos; ///< inside a block of text deeper than this
     bool found_ = false;
+    bool other_ = false;              ///< a slip that cannot be read past
+    std::vector<std::size_t> colons_; ///< inside texts, bytes from the start
 };
 
 void Search::look(std::uint32_t number) {
@@ -101,9 +113,12 @@ void Search::look(std::uint32_t number) {
     const bool value = line.value != std::string_view::npos && line.value < line.all.size();
     if (value && (line.all[line.value] == '|' || line.all[line.value] == '>'))
         block_indent_ = line.indent;
-    if (tab(line) || colon_without_space(line) || !value) return;
-    if (open_quote(line) || after_quote(line) || special_start(line)) return;
-    colon_in_text(line);
+    if (tab(line) || colon_without_space(line) ||
+        (value && (open_quote(line) || after_quote(line) || special_start(line)))) {
+        other_ = true;
+        return;
+    }
+    if (value) colon_in_text(line);
 }
 
 bool Search::tab(const Line& line) {
@@ -131,6 +146,9 @@ bool Search::colon_in_text(const Line& line) {
     if (colon == std::string_view::npos || colon > text.find(" #")) return false;
     report(line, line.value + colon, 1, "the text of '" + key_of(line) + "' has a colon in it",
            "put the whole text in double quotes: " + key_of(line) + ": " + in_quotes(text));
+    for (; colon < text.size() && colon < text.find(" #"); ++colon)
+        if (text[colon] == ':' && (colon + 1 == text.size() || text[colon + 1] == ' '))
+            colons_.push_back(offset_of(line) + line.value + colon);
     return true;
 }
 
@@ -217,7 +235,9 @@ void unexplained(const diag::Source& source, const Stop& stop, diag::Findings& f
 
 } // namespace
 
-void explain(const diag::Source& source, const Stop& stop, diag::Findings& findings) {
+namespace {
+
+void explain_refusal(const Stop& stop, diag::Findings& findings) {
     switch (stop.reason) {
     case Stop::Reason::repeated:
         return findings.error(stop.span,
@@ -240,9 +260,19 @@ void explain(const diag::Source& source, const Stop& stop, diag::Findings& findi
     case Stop::Reason::syntax:
         break;
     }
+}
+
+} // namespace
+
+std::string explain(const diag::Source& source, const Stop& stop, diag::Findings& findings) {
+    if (stop.reason != Stop::Reason::syntax) {
+        explain_refusal(stop, findings);
+        return {};
+    }
     Search search(source, stop, findings);
     search.run();
     if (!search.found()) unexplained(source, stop, findings);
+    return search.mended();
 }
 
 } // namespace yaml

@@ -8,7 +8,9 @@ namespace yaml {
 
 /// Reports why reading stopped. For a syntax fault the lines are searched for the usual slips
 /// (tabs, a colon without a space, a colon inside a text, an open quote), all of them in one run;
-/// without any, the parser's place is reported with what can be done there.
-void explain(const diag::Source& source, const Stop& stop, diag::Findings& findings);
+/// without any, the parser's place is reported with what can be done there. When colons inside
+/// texts are all that is wrong, comes back with a text of the same length that can be read on, so
+/// that one run tells the other faults too; else empty.
+std::string explain(const diag::Source& source, const Stop& stop, diag::Findings& findings);
 
 } // namespace yaml

@@ -27,17 +27,17 @@ Document::Document(const diag::Source& source, diag::Findings& findings, std::si
     : source_(&source)
     , findings_(&findings) {
     if (!diag::is_text(source, limit, findings)) return;
-    Growth growth = grow(source);
+    Growth growth = grow(source, source.text());
+    if (growth.stop)
+        if (const std::string mended = explain(source, *growth.stop, findings); !mended.empty())
+            growth = grow(source, mended);
     for (const Twin& twin : growth.twins)
         findings.error(twin.span, "'" + twin.key + "' is written twice",
                        (twin.first_line == twin.span.line
                             ? std::string("it already stands earlier in this line")
                             : "it already stands in line " + std::to_string(twin.first_line)) +
                            ": keep one of the two");
-    if (growth.stop) {
-        explain(source, *growth.stop, findings);
-        return;
-    }
+    if (growth.stop) return;
     root_ = std::move(growth.root);
     readable_ = root_.kind != Node::Kind::empty;
     if (!readable_)

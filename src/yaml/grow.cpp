@@ -138,9 +138,9 @@ void Gardener::place(Node node, const YAML::Mark& mark) {
 
 } // namespace
 
-Growth grow(const diag::Source& source) {
+Growth grow(const diag::Source& source, const std::string& written) {
     Growth growth;
-    std::istringstream text(source.text());
+    std::istringstream text(written);
     try {
         YAML::Parser parser(text);
         Gardener gardener(source, growth);

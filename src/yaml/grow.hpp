@@ -40,6 +40,7 @@ struct Growth {
 inline constexpr std::size_t deepest = 24;
 inline constexpr std::size_t most_parts = 20'000;
 
-Growth grow(const diag::Source& source);
+/// `text` is the source's own, or one of the same lines and length.
+Growth grow(const diag::Source& source, const std::string& text);
 
 } // namespace yaml
