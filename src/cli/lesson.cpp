@@ -88,6 +88,9 @@ std::vector<std::string> names_of(const Read& read) {
     std::vector<std::string> out;
     for (const auto& source : read.sources)
         out.push_back(source.name());
+    if (read.academy)
+        for (const auto& source : read.academy->sources)
+            out.push_back(source.name());
     for (const auto& path : picture_files(read.lesson))
         out.push_back(path.string());
     return out;

@@ -78,6 +78,8 @@ int main(int argc, char** argv) {
         CLI::App* sub = app.add_subcommand(command.name, command.what);
         sub->add_option("--templates", common.templates,
                         "Folder whose files replace the built-in templates, one by one");
+        sub->add_flag("--outside", common.outside,
+                      "Records may name files that do not lie in their own folder");
         sub->add_flag("--strict", common.strict, "Warnings and layout faults count as errors");
         runs[command.name] = command.set_up(*sub, common);
     }

@@ -3,6 +3,7 @@
 #include "cli/pictures.hpp"
 #include "output/pdf.hpp"
 #include "text/pango_typesetter.hpp"
+#include "words/date.hpp"
 
 namespace cli {
 
@@ -19,6 +20,10 @@ output::Digest Origin::of(const Read& read) const {
     output::Hash hash(common_);
     for (const auto& source : read.sources)
         hash.add(source.text());
+    if (read.academy)
+        for (const auto& source : read.academy->sources)
+            hash.add(source.text());
+    hash.add(words::date_iso(read.lesson.date.value)); // the name of a folder may have given it
     for (const auto& path : picture_files(read.lesson))
         hash.add(text_of(path).value_or(std::string()));
     return hash.digest();

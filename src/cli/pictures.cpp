@@ -16,12 +16,19 @@ fs::path place_of(const diag::Located<std::string>& file) {
 }
 
 std::optional<photo::Photo> picture(const diag::Located<std::string>& file, const char* kind,
-                                    bool may_be_svg, const photo::Cut& cut,
-                                    diag::Findings& findings) {
+                                    bool may_be_svg, const photo::Cut& cut, Read& read) {
+    auto& findings = read.findings;
     if (file.value.empty()) return std::nullopt;
     const std::string called = std::string("the ") + kind + " " + diag::quote(file.value) + " ";
-    std::error_code gone;
     const fs::path path = place_of(file);
+    if (!read.outside &&
+        lies_outside(path,
+                     fs::path(file.span.source ? file.span.source->name() : "").parent_path())) {
+        findings.error(file.span, called + "does not lie in the folder of the file that names it",
+                       "copy it there, or allow it with --outside");
+        return std::nullopt;
+    }
+    std::error_code gone;
     const bool huge = fs::file_size(path, gone) > photo::largest_file && !gone;
     const auto bytes = huge ? std::optional(std::string(photo::largest_file + 1, ' '))
                             : text_of(path); // a huge one is refused by its size, unread
@@ -49,14 +56,12 @@ std::optional<photo::Photo> picture(const diag::Located<std::string>& file, cons
     return std::nullopt;
 }
 
-std::optional<photo::Photo> photograph(const std::optional<record::Photograph>& wish,
-                                       diag::Findings& findings) {
+std::optional<photo::Photo> photograph(const std::optional<record::Photograph>& wish, Read& read) {
     if (!wish) return std::nullopt;
     const record::Crop& c = wish->crop;
-    auto out =
-        picture(wish->file, "photograph", false, {c.left, c.top, c.right, c.bottom}, findings);
+    auto out = picture(wish->file, "photograph", false, {c.left, c.top, c.right, c.bottom}, read);
     if (out && photo::widest(*out) < usual_width)
-        findings.warning(
+        read.findings.warning(
             wish->file.span,
             "the photograph " + diag::quote(wish->file.value) + " is only " +
                 std::to_string(static_cast<int>(out->shown.width)) + " dots wide, and is printed " +
@@ -84,10 +89,10 @@ std::vector<fs::path> picture_files(const record::Lesson& lesson) {
 page::Pictures pictures_of(Read& read) {
     const record::Lesson& lesson = read.lesson;
     page::Pictures out;
-    out.before = photograph(lesson.photographs.before, read.findings);
-    out.after = photograph(lesson.photographs.after, read.findings);
-    out.logo = picture(lesson.marks.logo, "logo", true, {}, read.findings);
-    out.signature = picture(lesson.marks.signature, "signature", true, {}, read.findings);
+    out.before = photograph(lesson.photographs.before, read);
+    out.after = photograph(lesson.photographs.after, read);
+    out.logo = picture(lesson.marks.logo, "logo", true, {}, read);
+    out.signature = picture(lesson.marks.signature, "signature", true, {}, read);
     out.contact = lesson.marks.contact;
     return out;
 }

@@ -33,6 +33,7 @@ bool ignored(int number) {
 } // namespace
 
 void stop_cleanly() {
+    std::signal(SIGXFSZ, SIG_IGN); // a file that may grow no further is an error of writing
     sigset_t signals;
     sigemptyset(&signals);
     for (const int number : {SIGINT, SIGTERM, SIGHUP})

@@ -7,24 +7,48 @@
 #include "shots/read_table.hpp"
 #include "theme/read_style.hpp"
 
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
 #include <algorithm>
-#include <fstream>
-#include <iterator>
+#include <cerrno>
 
 namespace cli {
 
 std::optional<std::string> text_of(const fs::path& path) {
-    std::error_code gone;
-    if (fs::is_directory(path, gone)) return std::nullopt;
-    std::ifstream in(path, std::ios::binary);
-    if (!in) return std::nullopt;
-    std::string text{std::istreambuf_iterator<char>(in), {}};
-    if (in.bad()) return std::nullopt;
-    return text;
+    constexpr std::size_t step = 1 << 16;
+    const int handle = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
+    if (handle < 0) return std::nullopt;
+    struct stat about {};
+    std::string text;
+    ssize_t got = 1;
+    if (::fstat(handle, &about) == 0 && S_ISREG(about.st_mode))
+        text.reserve(std::min<std::size_t>(static_cast<std::size_t>(about.st_size), most_read) +
+                     step);
+    while (got != 0 && text.size() < most_read) {
+        const std::size_t before = text.size();
+        text.resize(before + step);
+        got = ::read(handle, text.data() + before, step);
+        const bool again = got < 0 && errno == EINTR;
+        text.resize(before + static_cast<std::size_t>(std::max<ssize_t>(got, 0)));
+        if (got < 0 && !again) break;
+    }
+    ::close(handle);
+    return got < 0 ? std::nullopt : std::optional(std::move(text));
+}
+
+bool lies_outside(const fs::path& file, const fs::path& folder) {
+    std::error_code failed;
+    const fs::path home = fs::weakly_canonical(fs::absolute(folder, failed), failed);
+    const fs::path place = fs::weakly_canonical(fs::absolute(file, failed), failed);
+    const auto [end, rest] = std::ranges::mismatch(home, place);
+    return failed || (end != home.end() && !end->empty());
 }
 
 Workshop::Workshop(const Common& common)
-    : shelf_(common.templates.empty() ? stock::Shelf() : stock::Shelf(common.templates)) {
+    : shelf_(common.templates.empty() ? stock::Shelf() : stock::Shelf(common.templates))
+    , outside_(common.outside) {
     read_wording();
     read_library();
     read_style();
@@ -131,6 +155,13 @@ void drop_usual_table(Read& read, const fs::path& record) {
 void read_shots(Read& read, const fs::path& record) {
     const auto& how = *read.lesson.shots;
     const fs::path path = record.parent_path() / how.file.value;
+    if (!read.outside && lies_outside(path, record.parent_path())) {
+        read.findings.error(how.file.span,
+                            "the shot table '" + how.file.value +
+                                "' does not lie in the record's folder",
+                            "put the file beside the record, or allow it with --outside");
+        return;
+    }
     auto text = text_of(path);
     if (!text) {
         read.findings.error(
@@ -158,6 +189,7 @@ void read_shots(Read& read, const fs::path& record) {
 
 std::unique_ptr<Read> Workshop::read(const fs::path& record) const {
     auto read = std::make_unique<Read>();
+    read->outside = outside_;
     auto text = text_of(record);
     if (!text) {
         read->readable = false;

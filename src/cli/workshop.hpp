@@ -27,6 +27,7 @@ namespace fs = std::filesystem;
 struct Common {
     std::string templates; ///< folder that replaces templates file by file
     bool strict = false;   ///< warnings and layout faults count as errors
+    bool outside = false;  ///< records may name files outside their own folder
 };
 
 /// One record, read whole: findings point into `sources`.
@@ -37,6 +38,7 @@ struct Read {
     record::Lesson lesson; ///< as printed: record over person over house over program
     std::optional<shots::Table> table;
     std::vector<drills::Drill> library;
+    bool outside = false; ///< it may name files outside its own folder
     bool readable = true; ///< false when a file could not be opened
 };
 
@@ -69,6 +71,7 @@ class Workshop {
     void read_style();
 
     stock::Shelf shelf_;
+    bool outside_;
     std::list<diag::Source> sources_;
     Academies academies_;
     diag::Findings findings_;
@@ -79,7 +82,13 @@ class Workshop {
     record::Marks marks_; ///< of templates/style/, where a record brings none
 };
 
-/// The text of a file; nothing when it cannot be read.
+/// Longer files are read up to here; every reader's own limit is lower.
+inline constexpr std::size_t most_read = 65'000'000;
+
+/// `file` is not below `folder`, links followed.
+bool lies_outside(const fs::path& file, const fs::path& folder);
+
+/// The text of a file; nothing when it cannot be read to its end.
 std::optional<std::string> text_of(const fs::path& path);
 
 } // namespace cli

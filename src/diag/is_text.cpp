@@ -37,8 +37,8 @@ bool is_text(const Source& source, std::size_t limit, Findings& findings) {
     const std::string& text = source.text();
     if (text.size() > limit) {
         findings.error(source.whole(),
-                       "the file is " + size_in_words(text.size()) + " long, at most " +
-                           size_in_words(limit) + " are read",
+                       "the file is longer than " + size_in_words(limit) +
+                           ", which is the most that is read",
                        "is this the right file? keep one lesson to a file");
         return false;
     }

@@ -39,7 +39,8 @@ std::string_view part_of(std::string_view word, const std::vector<std::string_vi
     constexpr std::size_t telling = 4;
     const auto holds = [](std::string_view whole, std::string_view part) {
         const auto same = [](char a, char b) { return plain(a) == plain(b); };
-        return part.size() >= telling && !std::ranges::search(whole, part, same).empty();
+        return part.size() >= telling && std::search(whole.begin(), whole.end(), part.begin(),
+                                                     part.end(), same) != whole.end();
     };
     std::string_view longest_part;
     for (const std::string_view candidate : known)

@@ -56,11 +56,12 @@ std::shared_timed_mutex& gate() {
 /// A file beside the target that vanishes unless it is kept.
 class Beside {
   public:
-    explicit Beside(const fs::path& target)
+    /// `called` names the target in a message.
+    Beside(const fs::path& target, const std::string& called)
         : name_((target.parent_path() / ("." + target.filename().string() + mark + "XXXXXX"))
                     .string()) {
         handle_ = mkostemp(name_.data(), O_CLOEXEC);
-        if (handle_ < 0) fail(target.string(), reason(errno));
+        if (handle_ < 0) fail(called, reason(errno));
         ::flock(handle_, LOCK_EX | LOCK_NB); // tells a run at work from one that was cut off
     }
     Beside(const Beside&) = delete;
@@ -130,7 +131,7 @@ void write_file(const std::string& target, std::string_view bytes,
     }
     const fs::path real = place(target);
     const std::shared_lock through(gate());
-    Beside beside(real);
+    Beside beside(real, target);
     if (const int error = write_all(beside.handle(), bytes)) fail(target, reason(error));
     if (const int error = beside.keep_as(real)) fail(target, reason(error));
 }

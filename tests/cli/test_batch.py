@@ -158,6 +158,12 @@ class UpToDate(Batch):
             return []
         self.assertEqual(self.change_is_seen(change), ["AD", "RU"])
 
+    def test_house_and_people_above_are_seen(self):
+        def change(before):
+            self.record("a/house.yaml", f"academy: Low Meadow{'' if before else 's'}\n")
+            return []
+        self.assertEqual(self.change_is_seen(change), ["AD", "RU"])
+
     def test_changed_words_are_seen(self):
         def change(before):
             self.record("my/words/en-GB/own.txt", "" if before else "# another remark\n")
