@@ -1,5 +1,6 @@
 #include "cli/commands.hpp"
 #include "cli/exit.hpp"
+#include "cli/keep.hpp"
 #include "cli/stop.hpp"
 #include "output/cairo_handle.hpp"
 #include "output/file.hpp"
@@ -73,6 +74,7 @@ int main(int argc, char** argv) {
     app.require_subcommand(1);
     app.set_version_flag("--version", "lessonleaf " LESSONLEAF_VERSION);
     cli::Common common;
+    bool no_cache = false;
     std::map<std::string, cli::Run> runs;
     for (const auto& command : cli::commands) {
         CLI::App* sub = app.add_subcommand(command.name, command.what);
@@ -81,6 +83,8 @@ int main(int argc, char** argv) {
         sub->add_flag("--outside", common.outside,
                       "Records may name files that do not lie in their own folder");
         sub->add_flag("--strict", common.strict, "Warnings and layout faults count as errors");
+        sub->add_flag("--no-cache", no_cache,
+                      "Draw every hand anew and keep no drawings in the user's cache folder");
         runs[command.name] = command.set_up(*sub, common);
     }
     try {
@@ -92,6 +96,7 @@ int main(int argc, char** argv) {
     }
     cli::stop_cleanly();
     try {
+        if (!no_cache) cli::keep_drawings();
         return runs.at(app.get_subcommands().front()->get_name())();
     } catch (const text::MissingFont& missing) {
         std::cerr << "lessonleaf: " << missing.what() << "\n";

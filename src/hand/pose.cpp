@@ -72,19 +72,30 @@ Pose::Pose(const Wish& wish)
 
 void Pose::find_contradiction() {
     const unit::Grip& s = wish_.seen;
+    const auto add = [&](const char* key) {
+        contradiction_ += contradiction_.empty() ? "" : " ";
+        contradiction_ += key;
+    };
     const auto off = [&](unit::VPoint v) {
         return std::abs(int(v_point(v_degrees(lead_))) - int(v));
     };
     if (s.knuckles && knuckle_count(knuckle_views(lead_)) != std::lround(std::floor(*s.knuckles)) &&
         std::floor(*s.knuckles) == *s.knuckles) {
-        contradiction_ = "knuckles-lay";
+        add("knuckles-lay");
     } else if (s.knuckles && s.v && off(*s.v) > 1) {
-        contradiction_ = "knuckles-v";
-    } else if (s.gap == true && s.heel_pad == unit::HeelPad::on_top) {
-        contradiction_ = "gap-pad";
-    } else if (s.balance && s.lay && (*s.balance == unit::Balance::stays) != balance_.rests) {
-        contradiction_ = "lay-balance";
+        add("knuckles-v");
     }
+    const bool on_top = s.heel_pad == unit::HeelPad::on_top;
+    if (s.gap == true && on_top) add("gap-pad");
+    // A club may fall for a pad that nobody looked at; it does not stay for one.
+    const bool stays = s.balance == unit::Balance::stays;
+    if (s.balance && s.lay && stays != balance_.rests && (stays || on_top)) add("lay-balance");
+}
+
+Pose Pose::with_face(double degrees) const {
+    Pose other = *this;
+    other.wish_.face_degrees = degrees;
+    return other;
 }
 
 Limbs Pose::open_palm() const {

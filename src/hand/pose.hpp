@@ -26,6 +26,8 @@ class Pose {
     Limbs open_palm() const;
     Limbs fingers_first() const;
     Limbs with_thumb(double reach) const;
+    /// The same hold, the leading edge seen otherwise.
+    Pose with_face(double degrees) const;
     /// With the hand further down the handle, clear of the lead hand, joined as recorded.
     BothHands both_hands() const;
 

@@ -1,6 +1,7 @@
 #include "report/lesson_report.hpp"
 
 #include "figure/grip.hpp"
+#include "hand/album.hpp"
 #include "page/drill_page.hpp"
 #include "page/evidence_page.hpp"
 #include "page/expect_page.hpp"
@@ -28,7 +29,7 @@ page::HoldPicture posed_hands(const figure::Easel& easel, const page::Story& sto
                             double height) -> std::optional<ink::Drawing> {
         const auto view = view_named(name);
         if (!view) return std::nullopt;
-        const hand::Picture picture = hand::draw(*hand::pose(target_wish(story.lesson)), *view);
+        const hand::Picture picture = hand::album().picture(target_wish(story.lesson), *view);
         const double fitted = std::min(width, height * picture.width / picture.height);
         ink::Drawing drawn =
             figure::hand_drawing(easel.theme, picture, story.lesson.student.hand.value, fitted);

@@ -105,7 +105,7 @@ page::Story tell(const Inputs& in, diag::Findings& findings) {
     }
     // A cold block of this record may belong to an earlier lesson's change, and the table does not
     // say which: what was kept is told only where several lessons stand together.
-    tell_hold(story);
+    tell_hold(story, findings);
     tell_ball(story, in.clubs, in.speaker);
     choose_drills(story, in, findings);
     return story;

@@ -1,5 +1,8 @@
 #include "report/tell_hold.hpp"
 
+#include "hand/album.hpp"
+#include "report/doubt_hold.hpp"
+
 #include <array>
 
 namespace report {
@@ -75,22 +78,32 @@ std::optional<View> view_named(std::string_view name) {
 
 hand::Wish target_wish(const record::Lesson& lesson) { return wish_of(lesson, lesson.target); }
 
-void tell_hold(page::Story& story) {
+void tell_hold(page::Story& story, diag::Findings& findings) {
     const auto& lesson = story.lesson;
-    if (!lesson.has_before && !lesson.has_after) return;
-    std::shared_ptr<const hand::Pose> before, after;
+    hand::Album& album = hand::album();
     const bool left = lesson.student.hand.value == unit::Hand::left;
-    const auto pose = [&](const unit::Grip& seen, bool later) {
-        hand::Wish wish = wish_of(lesson, seen);
-        wish.face_degrees = (left ? -1 : 1) * face_of(story, later); // geometry is a right-hander's
-        return hand::pose(wish);
+    const auto wish = [&](bool seen, const unit::Grip& grip, bool later) {
+        std::optional<hand::Wish> out;
+        if (!seen) return out;
+        out = wish_of(lesson, grip);
+        out->face_degrees = (left ? -1 : 1) * face_of(story, later); // geometry is a right-hander's
+        return out;
     };
-    if (lesson.has_before) before = pose(lesson.before, false), story.before = hand::facts(*before);
-    if (lesson.has_after) after = pose(lesson.after, true), story.after = hand::facts(*after);
+    const auto before = wish(lesson.has_before, lesson.before, false);
+    const auto after = wish(lesson.has_after, lesson.after, true);
+    if (!before && !after) return;
+    if (before) {
+        story.before = album.facts(*before);
+        doubt_hold(*story.before, lesson.before, "before", lesson.before_span, findings);
+    }
+    if (after) {
+        story.after = album.facts(*after);
+        doubt_hold(*story.after, lesson.after, "after", lesson.after_span, findings);
+    }
     for (const View view : chosen(lesson)) {
         page::GripView drawn{.view = view};
-        if (before) drawn.before = hand::draw(*before, view);
-        if (after) drawn.after = hand::draw(*after, view);
+        if (before) drawn.before = album.picture(*before, view);
+        if (after) drawn.after = album.picture(*after, view);
         story.views.push_back(std::move(drawn));
     }
 }

@@ -18,6 +18,11 @@ changed: The handle now lies in the fingers.
 """
 
 
+# Drawings kept by the tests of one program stay with them.
+CACHE = tempfile.TemporaryDirectory(prefix="lessonleaf-cache-")
+os.environ["XDG_CACHE_HOME"] = CACHE.name
+
+
 def run(*words, program=None, folder=None, env=None):
     """Runs the program; standard output as bytes, standard error as text."""
     done = subprocess.run([program or PROGRAM, *map(str, words)], cwd=folder, env=env,

@@ -1,0 +1,10 @@
+# Writes OUT: the edition of the hand's drawings, a hash of SOURCES (a list in a file) and of BUILD.
+file(READ ${SOURCES} sources)
+set(all "${BUILD}")
+foreach(source ${sources})
+  file(SHA256 ${source} hash)
+  string(APPEND all ${hash})
+endforeach()
+string(SHA256 edition "${all}")
+string(SUBSTRING ${edition} 0 24 edition)
+file(WRITE ${OUT} "#include \"hand/album.hpp\"\nconst char* const hand::edition = \"${edition}\";\n")
