@@ -7,7 +7,7 @@
 #include <algorithm>
 #include <chrono>
 #include <cstdlib>
-#include <cstring>
+#include <utility>
 #include <vector>
 
 namespace output {
