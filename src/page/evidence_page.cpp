@@ -91,6 +91,9 @@ std::string rule_text(const figure::Easel& easel, const Evidence& aim, const rec
     std::vector<std::string> out{w.say("rule.shift"),        w.say("rule.changed"),
                                  w.say("rule.probably"),     w.say("rule.margin"),
                                  w.say("rule.worth", worth), w.say("rule.few")};
+    if (aim.change.verdict == measure::Verdict::tighter) out.push_back(w.say("rule.tighter"));
+    if (aim.change.verdict == measure::Verdict::about_same)
+        out.push_back(w.say("rule.same", worth));
     return joined(out);
 }
 

@@ -33,6 +33,10 @@ std::string worth(const Story& story, const Evidence& aim, const words::Speaker&
 std::string reason(const Story& story, const words::Speaker& words) {
     const auto& set_up = story.lesson.conditions;
     if (!set_up.why_not.empty()) return set_up.why_not;
+    const auto clubs =
+        story.table ? shots::clubs_compared(*story.table) : std::vector<std::string>{};
+    if (clubs.size() > 1)
+        return words.say("evidence.why-not.club", {{"before", clubs[0]}, {"after", clubs[1]}});
     return words.say("evidence.why-not.set-up");
 }
 

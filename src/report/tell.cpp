@@ -13,17 +13,6 @@ using page::Evidence;
 using shots::Block;
 
 /// Different clubs in the two blocks cannot be compared.
-bool same_club(const shots::Table& table) {
-    std::string club;
-    for (const auto& shot : table.shots) {
-        if (shot.club.empty() || (shot.block != Block::before && shot.block != Block::after))
-            continue;
-        if (club.empty()) club = shot.club;
-        if (club != shot.club) return false;
-    }
-    return true;
-}
-
 std::vector<shots::Shot> of_block(const shots::Table& table, Block block, unit::Measure measure) {
     std::vector<shots::Shot> out;
     std::ranges::copy_if(table.shots, std::back_inserter(out), [&](const shots::Shot& shot) {
@@ -55,7 +44,8 @@ std::optional<measure::Wanted> wanted_of(const Inputs& in, unit::Measure measure
     if (!aim || aim->measure.value != measure || measure == unit::Measure::offline)
         return std::nullopt;
     measure::Wanted wanted{aim->least, aim->most, aim->worth_having, aim->named_before};
-    wanted.comparable = in.lesson.conditions.same_set_up && same_club(*in.table);
+    wanted.comparable =
+        in.lesson.conditions.same_set_up && shots::clubs_compared(*in.table).size() <= 1;
     wanted.step = std::max(in.table->step[static_cast<std::size_t>(measure)], 1e-6);
     return wanted;
 }

@@ -170,9 +170,9 @@ void tell_ball(page::Story& story, std::span<const drills::TypicalClub> clubs,
     ball.after = block_of(after, ball);
     ball.cold = block_of(cold, ball);
     compare_with_bag(ball);
-    // two set-ups are not compared, so nothing of their difference is shared out; nor is the
-    // difference of a first look
-    if (conditions.same_set_up &&
+    // two set-ups or clubs are not compared, so nothing of their difference is shared out; nor is
+    // the difference of a first look
+    if (conditions.same_set_up && shots::clubs_compared(*story.table).size() <= 1 &&
         std::min(before.size(), after.size()) >= measure::shots_for_probably)
         give_credit(ball, before, after);
     find_share(ball);

@@ -40,4 +40,8 @@ struct Table {
     std::array<bool, unit::measure_count> measured{};
 };
 
+/// The clubs named in the blocks `before` and `after`, each once, in the order of the table. More
+/// than one: the blocks are not compared.
+std::vector<std::string> clubs_compared(const Table& table);
+
 } // namespace shots

@@ -75,6 +75,20 @@ TEST_CASE("leaning the shaft alike in both blocks changes nothing of what a club
     CHECK_FALSE(wrong.ball->before.plays_like);
 }
 
+TEST_CASE("two clubs are not compared, and nothing of their difference is shared out") {
+    auto lesson = lesson_with("seven iron");
+    lesson.aim = record::Aim{{Measure::face, {}}, -2, 2, 1, true};
+    auto shots = table::of(open_face, square_face);
+    CHECK(told(lesson, shots).ball->credit);
+    for (auto& shot : shots.shots)
+        shot.club = shot.block == shots::Block::before ? "driver" : "seven iron";
+    const auto story = told(lesson, shots);
+    CHECK_FALSE(story.ball->credit);
+    REQUIRE_FALSE(story.evidence.empty());
+    CHECK(story.evidence.front().change.verdict == measure::Verdict::not_comparable);
+    CHECK(shots::clubs_compared(shots) == std::vector<std::string>{"driver", "seven iron"});
+}
+
 TEST_CASE("wind, pressure and a share of the coach's own reach the flights and their notes") {
     auto lesson = lesson_with("seven iron");
     auto shots = table::of(open_face, square_face);
