@@ -110,31 +110,28 @@ class Lanes {
     }
 
     void derive(const State& s, State& out) {
-        Row speed, across;
+        Row speed, across, spin_speed, drag, lift;
         for (std::size_t i = 0; i < N; ++i) {
             const Vector v = air_velocity(s, i), side = cross(axis(i), v);
             speed[i] = dot(v, v) + least, across[i] = dot(side, side) + least;
         }
-        // Apart from the loops around it: a square root may set errno, and so cannot be vectorised.
         for (std::size_t i = 0; i < N; ++i)
             speed[i] = std::sqrt(speed[i]), across[i] = std::sqrt(across[i]);
-        for (std::size_t i = 0; i < N; ++i)
-            derive_lane(s, out, i, speed[i], across[i]);
-    }
-
-    /// Lift acts along the unit vector of axis x velocity, whatever the angle between them.
-    void derive_lane(const State& s, State& out, std::size_t i, double speed, double across) const {
-        const Vector v = air_velocity(s, i), side = cross(axis(i), v);
-        const Coefficients k = aerodynamics_(s[spin][i] * ball_radius.value / speed, speed);
-        const double drag = forces_.air_factor * speed * k.drag;
-        const double lift = forces_.air_factor * speed * k.lift * (speed / across);
-        out[x][i] = s[vx][i];
-        out[y][i] = s[vy][i];
-        out[z][i] = s[vz][i];
-        out[vx][i] = lift * side.x - drag * v.x;
-        out[vy][i] = lift * side.y - drag * v.y;
-        out[vz][i] = lift * side.z - drag * v.z - forces_.gravity;
-        out[spin][i] = -forces_.decay * speed * s[spin][i];
+        for (std::size_t i = 0; i < N; ++i) {
+            const Coefficients k =
+                aerodynamics_(s[spin][i] * ball_radius.value / speed[i], speed[i]);
+            drag[i] = forces_.air_factor * speed[i] * k.drag;
+            lift[i] = forces_.air_factor * speed[i] * k.lift * (speed[i] / across[i]);
+            spin_speed[i] = -forces_.decay * speed[i] * s[spin][i];
+        }
+        for (std::size_t i = 0; i < N; ++i) {
+            const Vector v = air_velocity(s, i), side = cross(axis(i), v);
+            across[i] = lift[i] * side.x - drag[i] * v.x;
+            speed[i] = lift[i] * side.y - drag[i] * v.y;
+            lift[i] = lift[i] * side.z - drag[i] * v.z - forces_.gravity;
+        }
+        out[x] = s[vx], out[y] = s[vy], out[z] = s[vz];
+        out[vx] = across, out[vy] = speed, out[vz] = lift, out[spin] = spin_speed;
     }
 
     Vector air_velocity(const State& s, std::size_t i) const {

@@ -1,11 +1,13 @@
 #include "output/finish_pdf.hpp"
 
+#include "output/pack.hpp"
 #include "output/pdf.hpp"
 #include "output/qpdf.hpp"
 #include "output/tag_tree.hpp"
 #include "output/xmp.hpp"
 
 #include <cairo.h>
+#include <libdeflate.h>
 #include <zlib.h>
 
 #include <memory>
@@ -38,6 +40,22 @@ void describe(QPDF& file, const page::Book& book) {
     root.replaceKey("/Metadata", metadata);
 }
 
+/// What Cairo has stored is packed; a stream of any other kind (a photograph) stays as it is.
+void pack_streams(QPDF& file) {
+    for (auto& object : file.getAllObjects()) {
+        if (!object.isStream()) continue;
+        auto about = object.getDict();
+        auto filter = about.getKey("/Filter");
+        if (!filter.isNull() && !filter.isNameAndEquals("/FlateDecode")) continue;
+        if (about.hasKey("/DecodeParms") || about.getKey("/Type").isNameAndEquals("/Metadata"))
+            continue;
+        const auto data = object.getStreamData(qpdf_dl_generalized);
+        object.replaceStreamData(
+            packed({reinterpret_cast<const char*>(data->getBuffer()), data->getSize()}),
+            QPDFObjectHandle::newName("/FlateDecode"), QPDFObjectHandle::newNull());
+    }
+}
+
 } // namespace
 
 std::string finish_pdf(const std::string& drawn, const page::Book& book) {
@@ -45,6 +63,7 @@ std::string finish_pdf(const std::string& drawn, const page::Book& book) {
     file.processMemoryFile("drawn.pdf", drawn.data(), drawn.size());
     describe(file, book);
     complete_tags(file, book);
+    pack_streams(file);
     QPDFWriter writer(file);
     writer.setOutputMemory();
     writer.setStaticID(true); // a blank that is filled in when all is written, see seal.hpp
@@ -58,7 +77,7 @@ std::string finish_pdf(const std::string& drawn, const page::Book& book) {
 
 std::string library_versions() {
     return std::string("cairo ") + cairo_version_string() + ", qpdf " + QPDF::QPDFVersion() +
-           ", zlib " + zlibVersion();
+           ", zlib " + zlibVersion() + ", libdeflate " + LIBDEFLATE_VERSION_STRING;
 }
 
 } // namespace output

@@ -3,6 +3,7 @@
 #include "output/cairo_painter.hpp"
 #include "output/finish_pdf.hpp"
 #include "output/number.hpp"
+#include "output/pack.hpp"
 #include "output/xmp.hpp"
 
 #include <cairo-pdf.h>
@@ -68,11 +69,9 @@ void draw(cairo_surface_t* surface, const page::Book& book) {
     }
 }
 
-} // namespace
-
-std::string pdf(const page::Book& book, const Digest& inputs) {
-    if (book.sheets.empty()) throw CannotDraw("a book without sheets");
-    check_targets(book);
+/// The PDF as Cairo writes it, its streams not compressed.
+std::string drawn(const page::Book& book) {
+    const Unpacked stored;
     std::string bytes;
     const Surface surface(cairo_pdf_surface_create_for_stream(append, &bytes, 1, 1));
     describe(surface.get(), book);
@@ -80,7 +79,15 @@ std::string pdf(const page::Book& book, const Digest& inputs) {
     outline(surface.get(), book);
     cairo_surface_finish(surface.get());
     expect(cairo_surface_status(surface.get()), "writing the PDF");
-    return sealed(finish_pdf(bytes, book), inputs);
+    return bytes;
+}
+
+} // namespace
+
+std::string pdf(const page::Book& book, const Digest& inputs) {
+    if (book.sheets.empty()) throw CannotDraw("a book without sheets");
+    check_targets(book);
+    return sealed(finish_pdf(drawn(book), book), inputs);
 }
 
 } // namespace output

@@ -21,7 +21,7 @@ LIBRARIES = {
     r"librsvg/": {"output"},
     r"turbojpeg|png\.h": {"photo"},
     r"qrencode": {"figure"},
-    r"qpdf/|zlib\.h|xxhash\.h": {"output"},
+    r"qpdf/|zlib\.h|libdeflate|xxhash\.h": {"output"},
     r"unicode/": {"words"},
     r"CLI/": {"cli"},
     r"nlohmann/": {"cli"},
