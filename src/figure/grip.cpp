@@ -147,36 +147,79 @@ namespace {
 
 struct Badge {
     int number = 0;
-    ink::Point at; ///< of the anchor
+    ink::Point at; ///< of the anchor, in the drawing
     bool left = false;
-    double y = 0; ///< of the badge
+    ink::Point centre; ///< of the badge, in the drawing
 };
 
-/// Badges of one margin keep the order of their anchors, so that leaders cannot cross.
-void spread_out(std::vector<Badge*>& side, double height, double apart) {
-    std::ranges::sort(side, {}, [](const Badge* b) { return b->at.y; });
+constexpr double badge_radius = 6, badge_margin = 16, badges_apart = 15;
+
+double turning(ink::Point a, ink::Point b, ink::Point c) {
+    return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
+}
+
+bool leaders_cross(const Badge& a, const Badge& b) {
+    return turning(a.centre, a.at, b.centre) * turning(a.centre, a.at, b.at) < 0 &&
+           turning(b.centre, b.at, a.centre) * turning(b.centre, b.at, a.at) < 0;
+}
+
+/// Badges under one another in a margin, in the order given, as near to their anchors as they can.
+void stack_up(std::vector<Badge*>& side, double height, double x) {
+    std::vector<double> y;
     for (std::size_t i = 0; i < side.size(); ++i)
-        side[i]->y = i == 0 ? side[i]->at.y : std::max(side[i]->at.y, side[i - 1]->y + apart);
-    double limit = height - apart / 2;
-    for (std::size_t i = side.size(); i-- > 0; limit = side[i]->y - apart)
-        side[i]->y = std::clamp(side[i]->y, apart / 2, std::max(apart / 2, limit));
+        y.push_back(i == 0 ? side[i]->at.y : std::max(side[i]->at.y, y[i - 1] + badges_apart));
+    double limit = height - badges_apart / 2;
+    for (std::size_t i = side.size(); i-- > 0; limit = y[i] - badges_apart)
+        y[i] = std::clamp(y[i], badges_apart / 2, std::max(badges_apart / 2, limit));
+    for (std::size_t i = 0; i < side.size(); ++i)
+        side[i]->centre = {x, y[i]};
+}
+
+/// How bad an arrangement is: crossings above all, then long leaders.
+double fault(const std::vector<Badge>& badges) {
+    double sum = 0;
+    for (std::size_t i = 0; i < badges.size(); ++i) {
+        sum += std::hypot(badges[i].centre.x - badges[i].at.x, badges[i].centre.y - badges[i].at.y);
+        for (std::size_t k = 0; k < i; ++k)
+            sum += leaders_cross(badges[i], badges[k]) ? 1e4 : 0;
+    }
+    return sum;
+}
+
+/// Of all sides and orders (at most 16 x 24) the one without crossing leaders and with short ones.
+std::vector<Badge> arranged(std::vector<Badge> badges, ink::Size room) {
+    std::vector<std::size_t> order(badges.size());
+    for (std::size_t i = 0; i < order.size(); ++i)
+        order[i] = i;
+    std::vector<Badge> best = badges;
+    double least = 1e12;
+    do {
+        for (unsigned sides = 0; sides < 1u << badges.size(); ++sides) {
+            std::vector<Badge*> left, right;
+            for (const std::size_t i : order) {
+                badges[i].left = (sides >> i & 1) != 0;
+                (badges[i].left ? left : right).push_back(&badges[i]);
+            }
+            stack_up(left, room.height, badge_radius + 0.5 - badge_margin);
+            stack_up(right, room.height, room.width + badge_margin - badge_radius - 0.5);
+            if (const double f = fault(badges); f < least - 1e-6) {
+                least = f;
+                best = badges;
+            }
+        }
+    } while (std::next_permutation(order.begin(), order.end()));
+    return best;
 }
 
 std::vector<Badge> badges_of(const hand::Picture& picture, const std::vector<CallOut>& call_outs,
-                             const Fit& fit, double height) {
+                             const Fit& fit, ink::Size room) {
     std::vector<Badge> badges;
     for (const CallOut& call : call_outs) {
         const auto found = std::ranges::find(picture.anchors, call.anchor, &hand::Anchor::name);
-        if (found == picture.anchors.end() || badges.size() == 4) continue;
-        const ink::Point at = fit(found->at);
-        badges.push_back({call.number, at, at.x < picture.width * fit.k / 2, at.y});
+        if (found == picture.anchors.end() || badges.size() == most_call_outs) continue;
+        badges.push_back({call.number, fit(found->at), false, {}});
     }
-    std::vector<Badge*> left, right;
-    for (Badge& b : badges)
-        (b.left ? left : right).push_back(&b);
-    spread_out(left, height, 15);
-    spread_out(right, height, 15);
-    return badges;
+    return arranged(std::move(badges), room);
 }
 
 } // namespace
@@ -184,7 +227,7 @@ std::vector<Badge> badges_of(const hand::Picture& picture, const std::vector<Cal
 ink::Drawing called_out(const Easel& easel, const hand::Picture& picture, unit::Hand hand,
                         const std::string& name, const std::vector<CallOut>& call_outs,
                         double width) {
-    const double margin = 16, radius = 6;
+    const double margin = badge_margin, radius = badge_radius;
     const auto& title = easel.theme.setting(theme::Text::label);
     const ink::Drawing drawn = hand_drawing(easel.theme, picture, hand, width - 2 * margin);
     const Fit fit{(width - 2 * margin) / picture.width,
@@ -198,10 +241,11 @@ ink::Drawing called_out(const Easel& easel, const hand::Picture& picture, unit::
                     text::Align::centre));
     d.add(drawn, {margin, top});
     const auto style = bold(easel, theme::Text::tick);
-    for (const Badge& b : badges_of(picture, call_outs, fit, drawn.size.height)) {
-        const ink::Point at{margin + b.at.x, top + b.at.y};
-        const ink::Point badge{b.left ? radius + 0.5 : width - radius - 0.5, top + b.y};
-        const ink::Point from{badge.x + (b.left ? radius : -radius), badge.y};
+    const ink::Point corner{margin, top};
+    for (const Badge& b : badges_of(picture, call_outs, fit, drawn.size)) {
+        const ink::Point at = corner + b.at, badge = corner + b.centre;
+        const ink::Point way = at - badge;
+        const ink::Point from = badge + way * (radius / std::max(std::hypot(way.x, way.y), radius));
         d.add(ink::Stroke{ink::Path::segment(from, at), 2.2, ink::white, {}, ink::Cap::butt});
         d.add(ink::Stroke{ink::Path::segment(from, at), 0.6, easel.theme.text, {}, ink::Cap::butt});
         d.add(ink::Fill{ink::Path::circle(at, 1.5), easel.theme.text});

@@ -13,6 +13,8 @@ namespace figure {
 ink::Drawing hand_drawing(const theme::Theme& theme, const hand::Picture& picture, unit::Hand hand,
                           double width);
 
+inline constexpr std::size_t most_call_outs = 4; ///< a figure
+
 /// A number outside the drawing with a leader to an anchor of the picture.
 struct CallOut {
     int number = 0;

@@ -77,9 +77,7 @@ std::string key_of(const Wish& wish, View view) {
     return key;
 }
 
-bool shows_face(View view) {
-    return view == View::golfers_eye || view == View::thumb_short || view == View::thumb_long;
-}
+bool shows_face(View view) { return view == View::golfers_eye; }
 
 template <class T, class Make>
 T Album::once(Kept<T>& kept, const std::string& key, Make&& make) {

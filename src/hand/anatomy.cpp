@@ -113,4 +113,6 @@ Anatomy anatomy(Build build) {
     return a;
 }
 
+double handle_diameter(Build build) { return 2 * anatomy(build).handle_radius; }
+
 } // namespace hand

@@ -86,12 +86,12 @@ void add_dashes(Plate& plate, Dot from, Dot to, double on, double off) {
 /// Where the leading edge would be if it were square, and how far from it it is.
 void add_square(Plate& plate, Dot heel, Dot edge, double scale) {
     const Dot up{0, -1};
-    const double reach = 88 * scale;
+    const double reach = 80 * scale;
     if (std::abs(edge.x) > .02) { // a wedge the eye can see
         Polyline wedge{heel};
         const double a = std::atan2(edge.x, -edge.y);
         for (int i = 0; i <= 8; ++i)
-            wedge.push_back(heel + Dot{std::sin(a * i / 8), -std::cos(a * i / 8)} * (84 * scale));
+            wedge.push_back(heel + Dot{std::sin(a * i / 8), -std::cos(a * i / 8)} * (76 * scale));
         plate.add(Area{{polygon(wedge, true)}, Tone::accent});
     }
     add_dashes(plate, heel, heel + up * reach, 2.6 * scale, 2 * scale);

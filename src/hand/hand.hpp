@@ -58,12 +58,16 @@ enum class View : std::uint8_t {
     joined_front,  ///< both hands from the front: overlap, interlock or ten-finger
     thumb_short,   ///< golfer's eye with a short thumb
     thumb_long,    ///< golfer's eye with a long thumb
+    close_up,      ///< golfer's eye without the club: the strip from weak to strong
 };
 
 std::shared_ptr<const Pose> pose(const Wish& wish);
 Facts facts(const Pose& pose);
 /// The picture of that view, a left lead hand. Same pose and view give the same picture to the bit.
 Picture draw(const Pose& pose, View view);
+
+/// Diameter of the handle's butt end, millimetres: what the grip card prints at true size.
+double handle_diameter(Build build);
 
 /// One thumbnail of the weak-to-strong strip: golfer's eye at that number of knuckles (0 to 4).
 Picture strip(double knuckles, Build build, bool glove);

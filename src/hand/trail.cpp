@@ -44,10 +44,10 @@ double spare(const Limbs& trail, const InTheWay& lead) {
 
 Limbs trail_at(const Anatomy& body, const InTheWay& lead, double shift, double lift, bool ten) {
     Hold h;
-    h.turn = 4;
+    h.turn = -4;
     h.clock = 12.4;
     h.reach = .35;
-    h.forearm = {-.62, .50, .62};
+    h.forearm = {-.75, .65, -.1};
     h.lift = lift;
     const Obstacle obstacle{[&](Vec p, double ball) {
                                 return lead.distance({p.x + shift, -p.y, p.z}) - ball;
@@ -65,21 +65,29 @@ BothHands Pose::both_hands() const {
     const unit::Join join =
         wish_.seen.join ? *wish_.seen.join : wish_.target.join.value_or(wish_.join);
     const bool ten = join == unit::Join::ten_finger, locked = join == unit::Join::interlock;
-    const InTheWay lead = in_the_way(lead_, locked ? int(first_finger) + index_finger : -1);
+    // Joined by a finger the hands stay so near that the little finger reaches the other hand. When
+    // the trail palm has no room there, the lead thumb that it covers is drawn up.
+    const double from = ten ? 90 : 66, to = ten ? 130 : 76;
     BothHands out{lead_, {}};
     double most = -1e9;
-    for (double shift = ten ? 90 : 66; shift < 130 && most < 0; shift += 6) {
-        for (double lift = 0; lift <= 12 && most < 0; lift += 4) {
-            Limbs l = trail_at(body_, lead, shift * body_.across, lift * body_.across, ten);
-            const double s = spare(l, lead);
-            if (s <= most) continue;
-            most = s;
-            out.trail = std::move(l);
+    for (const double reach : {hold_.reach, .15, 0.0}) {
+        if (reach > hold_.reach || (most > -1e8 && reach == hold_.reach)) continue;
+        const Limbs first = reach < hold_.reach ? with_thumb(reach) : lead_;
+        const InTheWay lead = in_the_way(first, locked ? int(first_finger) + index_finger : -1);
+        for (double shift = from; shift < to && most < 0; shift += 5) {
+            for (double lift = 0; lift <= 12 && most < 0; lift += 4) {
+                Limbs l = trail_at(body_, lead, shift * body_.across, lift * body_.across, ten);
+                const double s = spare(l, lead);
+                if (s <= most) continue;
+                most = s;
+                out = {first, std::move(l)};
+            }
         }
+        if (most >= 0 || ten) break;
     }
     if (!locked) return out;
     const InTheWay little = in_the_way(out.trail, -1, int(first_finger) + little_finger);
-    out.lead = solve(body_, hold_,
+    out.lead = solve(body_, out.lead.hold,
                      {[&](Vec p, double ball) { return little.distance(p) - ball; },
                       {true, false, false, false}});
     return out;

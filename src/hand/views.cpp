@@ -29,17 +29,23 @@ void add_tick(Plate& plate, Dot knuckle, Dot way, double k) {
     plate.add(straight(knuckle + way * (out + 2 * k), knuckle + way * (out + 8 * k), Pen::accent));
 }
 
-Picture golfers_eye(const Pose& pose, Limbs l) {
+enum class Reach : std::uint8_t { club, hand }; ///< how far the golfer's eye follows the handle
+
+Picture golfers_eye(const Pose& pose, Limbs l, Reach reach = Reach::club) {
     const double k = scale_of(l), end = 164 * k;
     end_handle(l, end);
     Shot shot{{&l}, players_camera(), {}, 58 * k, 124 * k, 50 * k, end, pose.wish().glove};
-    shot.centre = plane(shot.camera, Vec{113, 12, 0} * k);
+    shot.centre = plane(shot.camera, Vec{115, 12, 0} * k);
+    if (reach == Reach::hand) {
+        shot.half_height = 90 * k;
+        shot.centre = plane(shot.camera, Vec{80, 12, 0} * k);
+    }
     Plate plate(shot);
     plate.add_areas();
     plate.add_lines();
     add_skin_lines(plate, l, {!shot.glove, true, true, true, false});
     if (shot.glove) add_glove_lines(plate, l);
-    add_club(plate, k, pose.wish().face_degrees);
+    if (reach == Reach::club) add_club(plate, k, pose.wish().face_degrees);
     const auto views = knuckle_views(l);
     const Dot middle =
         plate.page(l, lerp(l.body.ray[index_finger].base, l.knuckle[middle_finger], .45));
@@ -213,9 +219,9 @@ Picture butt_end(const Pose& pose) {
     end_handle(l, 132 * k);
     Shot shot{{&l},   Camera::looking({-1, -.40, .13}, ez),
               {},     66 * k,
-              62 * k, 26 * k,
+              64 * k, 26 * k,
               999,    pose.wish().glove};
-    shot.centre = plane(shot.camera, Vec{30, 6, 6} * k);
+    shot.centre = plane(shot.camera, Vec{30, 6, 9} * k);
     shot.shade = false; // outlines, hatch and gap say it all
     Plate plate(shot);
     plate.add_areas();
@@ -231,7 +237,9 @@ Picture butt_end(const Pose& pose) {
     else
         add_contact(plate, l, c);
     const Vec out = unit_vector(flank(l, 0, c.angle) - l.handle.butt);
-    plate.anchor("gap", plate.page(l, flank(l, 0, c.angle) + out * (gap ? c.gap * .5 : .8)));
+    const Vec beside = unit_vector(flank(l, 0, c.angle - 34) - l.handle.butt);
+    plate.anchor("gap",
+                 plate.page(l, flank(l, 0, c.angle - 34) + beside * (gap ? c.gap * .4 : .8)));
     plate.anchor("heel pad", plate.page(l, flank(l, 0, c.angle + 28) + out * (c.gap + 9 * k)));
     plate.anchor("finger", plate.page(l, l.finger[little_finger].joint[1]));
     return plate.take();
@@ -279,7 +287,8 @@ Picture both_hands(const Pose& pose, bool front) {
               130 * k,         60 * k,           end, pose.wish().glove};
     shot.centre = plane(shot.camera, Vec{118, 0, 0} * k);
     if (front) {
-        shot.camera = Camera::looking({.35, .80, .30}, -ex);
+        // From in front and below, where the fingers lie side by side.
+        shot.camera = Camera::looking({.1, .55, -.8}, -ex);
         shot.centre = plane(shot.camera, Vec{100, 0, 0} * k);
     }
     Plate plate(shot);
@@ -291,6 +300,7 @@ Picture both_hands(const Pose& pose, bool front) {
     if (shot.glove) add_glove_lines(plate, lead);
     plate.anchor("little finger", plate.page(trail, trail.finger[little_finger].joint[2]));
     plate.anchor("thumb tip", plate.page(trail, trail.thumb[3]));
+    plate.anchor("lead thumb", plate.page(trail, lerp(trail.thumb[0], trail.thumb[1], .5)));
     return plate.take();
 }
 
@@ -313,9 +323,11 @@ Picture draw(const Pose& pose, View view) {
     case View::joined_front:
         return both_hands(pose, true);
     case View::thumb_short:
-        return golfers_eye(pose, pose.with_thumb(.02));
+        return golfers_eye(pose, pose.with_thumb(.02), Reach::hand);
     case View::thumb_long:
-        return golfers_eye(pose, pose.with_thumb(.98));
+        return golfers_eye(pose, pose.with_thumb(.98), Reach::hand);
+    case View::close_up:
+        return golfers_eye(pose, pose.lead(), Reach::hand);
     }
     return {};
 }
@@ -325,7 +337,7 @@ Picture strip(double knuckles, Build build, bool glove) {
     wish.build = build;
     wish.glove = glove;
     wish.target.knuckles = knuckles;
-    return golfers_eye(Pose(wish), Pose(wish).lead());
+    return draw(Pose(wish), View::close_up);
 }
 
 } // namespace hand

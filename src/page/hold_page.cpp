@@ -5,6 +5,7 @@
 #include "page/parts.hpp"
 
 #include <algorithm>
+#include <array>
 
 namespace page {
 
@@ -16,6 +17,21 @@ struct Numbered {
     std::vector<std::string> lines;
 };
 
+/// What any trail hand does, said beside the picture of both hands.
+void add_trail_basics(Numbered& out, const words::Speaker& words, const record::Lesson& lesson) {
+    const auto join = lesson.after.join    ? lesson.after.join
+                      : lesson.before.join ? lesson.before.join
+                                           : lesson.target.join;
+    if (join && !out.lines.empty()) {
+        constexpr std::array keys{"overlap", "interlock", "ten-finger"};
+        out.lines.back() +=
+            " " +
+            words.say("grip.join." + std::string(keys[static_cast<std::size_t>(*join)]) + ".plain");
+    }
+    out.call_outs.push_back({static_cast<int>(out.call_outs.size()) + 1, "lead thumb"});
+    out.lines.push_back(words.say("call.cover"));
+}
+
 Numbered numbered(const figure::Easel& easel, const Story& story, hand::View view) {
     Numbered out;
     const auto seen = aspects(story, easel.words);
@@ -26,6 +42,8 @@ Numbered numbered(const figure::Easel& easel, const Story& story, hand::View vie
         out.call_outs.push_back({number, shown.anchor});
         out.lines.push_back(sentence(*found, easel.words));
     }
+    if (view == hand::View::joined || view == hand::View::joined_front)
+        add_trail_basics(out, easel.words, story.lesson);
     return out;
 }
 
@@ -73,8 +91,8 @@ Block view_row(const figure::Easel& easel, const Story& story, const GripView& v
                          x});
         x += hand_width + gutter / 2;
     };
-    add(view.before, "grip.before");
-    add(view.after, view.before ? "grip.after" : "grip.now");
+    add(view.before, view.first_key);
+    add(view.after, view.before ? view.second_key : "grip.now");
     x += gutter / 2;
     const double beside = column_width(easel) - x;
     ink::Drawing words = stacked(
@@ -142,11 +160,9 @@ Block checklist(const figure::Easel& easel, const Story& story) {
     head.add(rule(easel, width, 0.8), {0, head.size.height - 1});
     block.head = std::move(head);
 
+    const auto looked_for = look_lines(story.lesson, w);
     for (std::size_t i = 0; i < before.size(); ++i) {
-        const words::Holes holes{{"n", wanted_knuckles(story.lesson)}};
-        const std::string line =
-            std::to_string(i + 1) + "  " +
-            w.say("check." + std::to_string(i + 1), i == 4 ? holes : words::Holes{});
+        const std::string line = std::to_string(i + 1) + "  " + looked_for[i];
         ink::Drawing text = figure::paragraph(easel, theme::Text::body, line, words_width - 6);
         ink::Drawing row;
         row.size = {width, text.size.height + 5};
@@ -173,11 +189,30 @@ Block checklist(const figure::Easel& easel, const Story& story) {
 
 namespace {
 
-std::vector<Block> hold_blocks(const figure::Easel& easel, const Story& story, double hand_width) {
+/// The strip from weak to strong and what it means.
+Block strength_row(const figure::Easel& easel, const Story& story) {
+    const double shown = columns(easel, 3), gutter = easel.theme.gutter * figure::mm;
+    const double beside = column_width(easel) - shown - gutter;
+    ink::Drawing strip = figure::strength_strip(easel, *story.strength, shown);
+    const std::string message = strip.message;
+    ink::Drawing words = stacked(
+        {figure::paragraph(easel, theme::Text::label, easel.words.say("grip.view.strip"), beside),
+         figure::paragraph(easel, theme::Text::body, easel.words.say("strip.note"), beside)},
+        6);
+    const double top = std::max(0.01, (strip.size.height - words.size.height) * 0.4);
+    ink::Drawing all = side_by_side(
+        {{std::move(strip), 0}, {stacked({gap(beside, top), words}, 0), shown + gutter}});
+    all.message = message;
+    return figure_block("strength", std::move(all), 10);
+}
+
+std::vector<Block> hold_blocks(const figure::Easel& easel, const Story& story, double hand_width,
+                               bool with_strip) {
     std::vector<Block> blocks;
     blocks.push_back(page_title(easel, easel.words.say("page.hold.question")));
     for (const GripView& view : story.views)
         blocks.push_back(view_row(easel, story, view, hand_width));
+    if (with_strip) blocks.push_back(strength_row(easel, story));
     if (!story.lesson.targets.empty()) {
         blocks.push_back(heading(easel, easel.words.say("coach.targets"), 8));
         for (const auto& target : story.lesson.targets)
@@ -195,10 +230,15 @@ std::vector<Block> hold_blocks(const figure::Easel& easel, const Story& story, d
 Section hold_page(const figure::Easel& easel, const Story& story) {
     Section section{.name = "hold", .title = easel.words.say("page.hold.question")};
     const double room = easel.theme.live(false).height;
-    for (double k = 1.05; k > 0.5; k -= 0.05) { // the largest hands with which the page holds all
-        section.blocks = hold_blocks(easel, story, columns(easel, 2) * k);
-        if (total_height(section.blocks) <= room) break;
-    }
+    const auto fits = [&](double k, bool with_strip) {
+        section.blocks = hold_blocks(easel, story, columns(easel, 2) * k, with_strip);
+        return total_height(section.blocks) <= room;
+    };
+    // The largest hands with which the page holds all; the strip only where they stay large.
+    for (double k = 1.05; story.strength && k > 0.79; k -= 0.05)
+        if (fits(k, true)) return section;
+    for (double k = 1.05; k > 0.5; k -= 0.05)
+        if (fits(k, false)) break;
     return section;
 }
 

@@ -99,6 +99,7 @@ std::vector<Shown> shown_in(hand::View view) {
     case hand::View::fingers_first:
         return {{"pair.order", "finger"}, {"pair.pad", "heel pad"}};
     case hand::View::golfers_eye:
+    case hand::View::close_up:
         return {{"pair.knuckles", "knuckle 1"}, {"pair.v", "V fork"}, {"pair.thumb", "thumb tip"}};
     case hand::View::butt_end:
         return {{"pair.pad", "heel pad"}, {"pair.gap", "gap"}};
@@ -153,6 +154,15 @@ LookCount count_looks(const record::Lesson& lesson) {
     return n;
 }
 
+std::vector<std::string> look_lines(const record::Lesson& lesson, const words::Speaker& words) {
+    std::vector<std::string> out;
+    for (int i = 1; i <= 6; ++i)
+        out.push_back(
+            words.say("check." + std::to_string(i),
+                      i == 5 ? words::Holes{{"n", wanted_knuckles(lesson)}} : words::Holes{}));
+    return out;
+}
+
 double wanted_knuckles(const record::Lesson& lesson) { return lesson.target.knuckles.value_or(2); }
 
 std::string view_key(hand::View view) {
@@ -162,6 +172,7 @@ std::string view_key(hand::View view) {
     case hand::View::fingers_first:
         return "grip.view.fingers-first";
     case hand::View::golfers_eye:
+    case hand::View::close_up:
         return "grip.view.golfers-eye";
     case hand::View::butt_end:
         return "grip.view.butt-end";
@@ -171,8 +182,8 @@ std::string view_key(hand::View view) {
         return "grip.view.joined";
     case hand::View::joined_front:
         return "grip.view.joined-front";
-    case hand::View::thumb_short:
-        return "grip.view.thumb-short";
+    case hand::View::thumb_short: // the pair of both lengths
+        return "grip.view.thumb";
     case hand::View::thumb_long:
         return "grip.view.thumb-long";
     }

@@ -39,6 +39,9 @@ struct LookCount {
 };
 LookCount count_looks(const record::Lesson& lesson);
 
+/// The six lines of the checklist, with the coach's own number of knuckles.
+std::vector<std::string> look_lines(const record::Lesson& lesson, const words::Speaker& words);
+
 /// The number of knuckles the coach wants, two when the record names none.
 double wanted_knuckles(const record::Lesson& lesson);
 

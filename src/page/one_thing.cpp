@@ -65,8 +65,8 @@ std::optional<Block> hands(const figure::Easel& easel, const Story& story, doubl
              x});
         x += hand_width + gutter;
     };
-    add(view->before, "grip.before");
-    add(view->after, "grip.after");
+    add(view->before, view->first_key);
+    add(view->after, view->second_key);
     const double beside = column_width(easel) - x;
     std::vector<ink::Drawing> lines;
     lines.push_back(

@@ -4,6 +4,7 @@
 
 #include "drills/drill.hpp"
 #include "figure/easel.hpp"
+#include "figure/strength.hpp"
 #include "hand/hand.hpp"
 #include "measure/change.hpp"
 #include "measure/retention.hpp"
@@ -42,6 +43,8 @@ struct ChosenDrill {
 struct GripView {
     hand::View view = hand::View::golfers_eye;
     std::optional<hand::Picture> before, after;
+    const char* first_key = "grip.before"; ///< words over each
+    const char* second_key = "grip.after";
 };
 
 struct Story {
@@ -49,10 +52,11 @@ struct Story {
     const shots::Table* table = nullptr; ///< none for a lesson without shots
     std::vector<Evidence> evidence;      ///< the aim first, then in the order of unit::measures
     std::vector<GripView> views;         ///< those the coach chose, in that order
-    std::optional<hand::Facts> before, after; ///< of the posed hands
-    std::vector<ChosenDrill> drills;          ///< at most two
-    std::optional<BallStory> ball;            ///< none for a lesson without shots
-    Pictures pictures;                        ///< what the coach brings beside words
+    std::optional<hand::Facts> before, after;      ///< of the posed hands
+    std::optional<figure::StrengthInput> strength; ///< when knuckles were counted
+    std::vector<ChosenDrill> drills;               ///< at most two
+    std::optional<BallStory> ball;                 ///< none for a lesson without shots
+    Pictures pictures;                             ///< what the coach brings beside words
 };
 
 inline bool is_junior(const Story& story) {

@@ -14,8 +14,9 @@ constexpr std::array<std::string_view, 3> thumb_lengths{"short", "middle", "long
 constexpr std::array<std::string_view, 2> heel_pads{"on top", "beside"};
 constexpr std::array<std::string_view, 2> balances{"stays", "falls"};
 constexpr std::array<std::string_view, 3> joins{"overlap", "interlock", "ten finger"};
-constexpr std::array<std::string_view, 7> views{
-    "open palm", "golfer's eye", "butt end", "balance", "fingers first", "joined", "thumb"};
+constexpr std::array<std::string_view, 8> views{"open palm",    "golfer's eye",  "butt end",
+                                                "balance",      "fingers first", "joined",
+                                                "joined front", "thumb"};
 
 /// One observation; an absent field when it was not looked at.
 yaml::Field seen(const yaml::Field& grip, std::string_view key) {

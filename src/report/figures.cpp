@@ -8,14 +8,18 @@
 #include "figure/flight_above.hpp"
 #include "figure/flight_side.hpp"
 #include "figure/grip.hpp"
+#include "figure/grip_card.hpp"
 #include "figure/impact_above.hpp"
 #include "figure/loft_ladder.hpp"
 #include "figure/scatter.hpp"
+#include "hand/album.hpp"
 #include "page/evidence_rows.hpp"
 #include "page/hold_words.hpp"
 #include "page/parts.hpp"
 #include "page/verdict.hpp"
 #include "page/why_inputs.hpp"
+#include "report/tell_hold.hpp"
+#include "words/date.hpp"
 
 namespace report {
 
@@ -39,8 +43,8 @@ ink::Drawing pair(const figure::Easel& easel, const page::Story& story,
                          x});
         x += width;
     };
-    add(view.before, "grip.before");
-    add(view.after, view.before ? "grip.after" : "grip.now");
+    add(view.before, view.first_key);
+    add(view.after, view.before ? view.second_key : "grip.now");
     auto drawing = page::side_by_side(std::move(cells));
     drawing.message = easel.words.say(page::view_key(view.view));
     return drawing;
@@ -80,10 +84,27 @@ std::optional<ink::Drawing> why_figure(const figure::Easel& easel, const page::S
 
 } // namespace
 
+figure::GripCardInput card_of(const figure::Easel& easel, const page::Story& story) {
+    const auto& lesson = story.lesson;
+    const hand::Wish target = target_wish(lesson);
+    figure::GripCardInput in{.name = lesson.printed_name(),
+                             .date = words::date_long(lesson.date.value, easel.words),
+                             .hand = lesson.student.hand.value,
+                             .target = hand::album().picture(target, hand::View::golfers_eye),
+                             .after = std::nullopt,
+                             .handle_diameter = hand::handle_diameter(target.build),
+                             .checklist = page::look_lines(lesson, easel.words)};
+    for (const auto& view : story.views)
+        if (view.view == hand::View::golfers_eye) in.after = view.after;
+    return in;
+}
+
 std::vector<std::string> figure_names(const figure::Easel& easel, const page::Story& story) {
     std::vector<std::string> names;
     for (const auto& view : story.views)
         names.push_back(short_name(view.view));
+    if (story.strength) names.emplace_back("strength");
+    names.emplace_back("grip-card");
     if (page::aim_of(story)) names.emplace_back("aim");
     for (const auto& e : story.evidence)
         names.push_back("strip-" + page::key_of(e.measure));
@@ -101,6 +122,9 @@ std::optional<ink::Drawing> figure_named(const figure::Easel& easel, const page:
     const double width = page::column_width(easel);
     for (const auto& view : story.views)
         if (short_name(view.view) == name) return pair(easel, story, view);
+    if (story.strength && name == "strength")
+        return figure::strength_strip(easel, *story.strength, page::columns(easel, 4));
+    if (name == "grip-card") return figure::grip_card(easel, card_of(easel, story));
     if (const auto* aim = page::aim_of(story); aim && name == "aim")
         return figure::shot_by_shot(easel, page::dots_of(easel, story, *aim), width,
                                     84 * figure::mm);

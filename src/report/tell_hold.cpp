@@ -1,6 +1,7 @@
 #include "report/tell_hold.hpp"
 
 #include "hand/album.hpp"
+#include "page/hold_words.hpp"
 #include "report/doubt_hold.hpp"
 
 #include <array>
@@ -62,6 +63,22 @@ double face_of(const page::Story& story, bool after) {
     return 0;
 }
 
+/// The strip from weak to strong, where somebody counted knuckles.
+std::optional<figure::StrengthInput> strength_of(const record::Lesson& lesson) {
+    if (!lesson.before.knuckles && !lesson.after.knuckles) return std::nullopt;
+    figure::StrengthInput in{.hand = lesson.student.hand.value,
+                             .before = lesson.before.knuckles,
+                             .after = lesson.after.knuckles,
+                             .wanted = page::wanted_knuckles(lesson)};
+    const hand::Wish plain = wish_of(lesson, {});
+    for (std::size_t i = 0; i < in.hands.size(); ++i) {
+        hand::Wish wish{.build = plain.build, .glove = plain.glove};
+        wish.target.knuckles = figure::strip_knuckles[i];
+        in.hands[i] = hand::album().picture(wish, View::close_up);
+    }
+    return in;
+}
+
 } // namespace
 
 std::optional<View> view_named(std::string_view name) {
@@ -102,10 +119,20 @@ void tell_hold(page::Story& story, diag::Findings& findings) {
     }
     for (const View view : chosen(lesson)) {
         page::GripView drawn{.view = view};
+        if (view == View::thumb_short) {
+            const hand::Wish& shown = after ? *after : *before;
+            drawn.before = album.picture(shown, View::thumb_short);
+            drawn.after = album.picture(shown, View::thumb_long);
+            drawn.first_key = "grip.view.thumb-short";
+            drawn.second_key = "grip.view.thumb-long";
+            story.views.push_back(std::move(drawn));
+            continue;
+        }
         if (before) drawn.before = album.picture(*before, view);
         if (after) drawn.after = album.picture(*after, view);
         story.views.push_back(std::move(drawn));
     }
+    story.strength = strength_of(lesson);
 }
 
 } // namespace report

@@ -1,0 +1,130 @@
+#include "figure/grip_card.hpp"
+
+#include "figure/grip.hpp"
+#include "words/number.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace figure {
+
+namespace {
+
+constexpr double card_width = 105 * mm, card_height = 148 * mm; ///< ISO 216: A6
+constexpr double bleed = 8 * mm, inside = 7 * mm;
+
+/// Short lines outside the corners, where the knife runs.
+void cut_marks(ink::Drawing& d, ink::Rect card, ink::Colour colour) {
+    const double from = 1 * mm, to = 3.6 * mm;
+    for (const double x : {card.x, card.right()})
+        for (const double y : {card.y, card.bottom()}) {
+            const double sx = x == card.x ? -1 : 1, sy = y == card.y ? -1 : 1;
+            for (const ink::Path& p : {ink::Path::segment({x + sx * from, y}, {x + sx * to, y}),
+                                       ink::Path::segment({x, y + sy * from}, {x, y + sy * to})})
+                d.add(ink::Stroke{p, 0.5, colour, {}, ink::Cap::butt});
+        }
+}
+
+/// The end of the handle as it is, in millimetres of paper.
+void true_circle(ink::Drawing& d, const Easel& easel, ink::Point centre, double diameter) {
+    const double r = diameter * mm / 2;
+    d.add(ink::Fill{ink::Path::circle(centre, r), easel.theme.tint});
+    d.add(ink::Stroke{ink::Path::circle(centre, r), 0.8, easel.theme.text, {}, ink::Cap::butt});
+    d.add(
+        ink::Stroke{ink::Path::circle(centre, r * .8), 0.5, easel.theme.text, {}, ink::Cap::butt});
+    d.add(ink::Fill{ink::Path::circle(centre, r * .1), easel.theme.text});
+}
+
+/// A line of 50 mm with ticks every 10.
+void ruler(ink::Drawing& d, const Easel& easel, ink::Point at) {
+    const auto stroke = [&](ink::Point a, ink::Point b) {
+        d.add(ink::Stroke{ink::Path::segment(a, b), 0.8, easel.theme.text, {}, ink::Cap::butt});
+    };
+    stroke(at, at + ink::Point{card_ruler * mm, 0});
+    for (int i = 0; i <= 5; ++i) {
+        const double x = i * card_ruler / 5 * mm;
+        stroke(at + ink::Point{x, 0}, at + ink::Point{x, i % 5 == 0 ? -6.0 : -3.5});
+    }
+}
+
+ink::Drawing heading(const Easel& easel, const GripCardInput& in, double width) {
+    ink::Drawing d = paragraph(easel, theme::Text::heading, easel.words.say("check.card"), width);
+    d.add(label(easel, theme::Text::small, in.name + " · " + in.date,
+                {width, easel.theme.setting(theme::Text::heading).leading * 0.76},
+                text::Align::right));
+    return d;
+}
+
+/// The wanted hold, and beside it the hold as it was left.
+ink::Drawing front(const Easel& easel, const GripCardInput& in) {
+    const double width = card_width - 2 * inside, height = card_height - 2 * inside;
+    ink::Drawing d = heading(easel, in, width);
+    double top = d.size.height + 4;
+    const ink::Drawing foot = paragraph(easel, theme::Text::small,
+                                        easel.words.say("grip.caption.lead") + " " +
+                                            easel.words.say("grip.caption.looking-down"),
+                                        width);
+    const auto& title = easel.theme.setting(theme::Text::label);
+    const double room = height - top - title.leading - foot.size.height - 6;
+    const double each = in.after ? width / 2 - 4 : width * 0.62;
+    const double shown = std::min(each, room * in.target.width / in.target.height);
+    const auto put = [&](const hand::Picture& picture, const char* key, double middle) {
+        d.add(label(easel, theme::Text::label, easel.words.say(key),
+                    {middle, top + title.style.size}, text::Align::centre));
+        d.add(hand_drawing(easel.theme, picture, in.hand, shown),
+              {middle - shown / 2, top + title.leading});
+    };
+    if (in.after) put(*in.after, "grip.after", width * 0.25);
+    put(in.target, "grip.target", in.after ? width * 0.75 : width / 2);
+    d.add(foot, {0, height - foot.size.height});
+    d.size = {width, height};
+    return d;
+}
+
+/// The six looks, then the handle and the ruler at true size.
+ink::Drawing back(const Easel& easel, const GripCardInput& in) {
+    const double width = card_width - 2 * inside, height = card_height - 2 * inside;
+    ink::Drawing d = paragraph(easel, theme::Text::heading, easel.words.say("check.title"), width);
+    double y = d.size.height + 4;
+    const auto style = bold(easel, theme::Text::body);
+    for (std::size_t i = 0; i < in.checklist.size(); ++i) {
+        const ink::Drawing line = paragraph(easel, theme::Text::body, in.checklist[i], width - 34);
+        d.add(label(easel, style, std::to_string(i + 1),
+                    {0, y + easel.theme.setting(theme::Text::body).leading * 0.76}));
+        d.add(line, {15, y});
+        d.add(ink::Stroke{
+            ink::Path::rect({width - 12, y + 2, 11, 11}), 0.8, easel.theme.text, {}, ink::Cap::butt});
+        y += line.size.height + 8;
+    }
+    const double r = in.handle_diameter * mm / 2, foot = height - 2;
+    const ink::Point centre{r + 1, foot - 34 - r};
+    true_circle(d, easel, centre, in.handle_diameter);
+    const double beside = 2 * r + 14;
+    ink::Drawing words = paragraph(
+        easel, theme::Text::body,
+        easel.words.say("card.true-size",
+                        {{"mm", words::fixed(in.handle_diameter, 1, easel.words.language())}}),
+        width - beside);
+    d.add(words, {beside, centre.y - words.size.height / 2});
+    ruler(d, easel, {1, foot - 16});
+    d.add(label(easel, theme::Text::small, easel.words.say("card.ruler"), {1, foot - 3}));
+    d.size = {width, height};
+    return d;
+}
+
+} // namespace
+
+ink::Drawing grip_card(const Easel& easel, const GripCardInput& in) {
+    ink::Drawing d;
+    d.size = {2 * card_width + 3 * bleed, card_height + 2 * bleed};
+    double x = bleed;
+    for (const ink::Drawing& side : {front(easel, in), back(easel, in)}) {
+        cut_marks(d, {x, bleed, card_width, card_height}, easel.theme.rule);
+        d.add(side, {x + inside, bleed + inside});
+        x += card_width + bleed;
+    }
+    d.message = easel.words.say("card.message");
+    return d;
+}
+
+} // namespace figure
