@@ -49,11 +49,11 @@ double width_of(hand::Pen pen, double printed_width) {
     case hand::Pen::handle:
         return 1.1 * k;
     case hand::Pen::inner:
-        return 0.72 * k;
+        return 0.78 * k;
     case hand::Pen::detail:
-        return 0.5 * k;
+        return 0.55 * k;
     case hand::Pen::hatch:
-        return 0.36 * k;
+        return 0.42 * k;
     case hand::Pen::accent:
         return 1.4 * k;
     }

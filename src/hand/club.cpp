@@ -71,7 +71,7 @@ void add_shaft(Plate& plate, Dot from, Dot to, double r, double neck) {
     plate.add(Line{fitted(start, .1, false), Pen::inner, false, false});
     for (const double g : {-1.0, 1.0}) {
         plate.add(Line{polygon({from + normal * (g * r), to + normal * (g * neck)}, false),
-                       Pen::inner, false, false});
+                       Pen::outline, false, false});
     }
 }
 
@@ -106,12 +106,12 @@ void add_ball(Plate& plate, Dot centre, double scale) {
         round.push_back(centre + Dot{std::cos(a), std::sin(a)} * r);
     }
     plate.add(Area{{fitted(round, .03, true)}, Tone::club});
-    plate.add(Line{fitted(round, .03, true), Pen::inner, false, false});
+    plate.add(Line{fitted(round, .03, true), Pen::outline, false, false});
     const Dot from = centre - Dot{r + 3 * scale, 0}, tip = from - Dot{34 * scale, 0};
-    plate.add(Line{polygon({from, tip}, false), Pen::inner, false, false});
+    plate.add(Line{polygon({from, tip}, false), Pen::outline, false, false});
     plate.add(Line{
         polygon({tip + Dot{8 * scale, -5 * scale}, tip, tip + Dot{8 * scale, 5 * scale}}, false),
-        Pen::inner, false, false});
+        Pen::outline, false, false});
     plate.anchor("target", (from + tip) * .5);
 }
 
@@ -133,7 +133,7 @@ void add_club(Plate& plate, double size, double face) {
     const Polyline body = smoothed(resampled(at(head.body), .5 * scale), true, 3);
     plate.add(Area{{fitted(body, .1, true)}, Tone::club});
     add_square(plate, edge[0], unit_vector(edge[1] - edge[0]), scale);
-    plate.add(Line{fitted(body, .1, true), Pen::inner, false, false});
+    plate.add(Line{fitted(body, .1, true), Pen::outline, false, false});
     for (const Polyline& groove : head.grooves)
         plate.add(Line{polygon(at(groove), false), Pen::hatch, false, false});
     line(head.topline, Pen::detail, false);

@@ -46,7 +46,8 @@ void Plate::find_edges() {
 }
 
 void Plate::find_faded() {
-    faded_ = bare_ = sleeve_ = {depth_.id.width, depth_.id.height, 0};
+    faded_ = sleeve_ = {depth_.id.width, depth_.id.height, 0};
+    bare_ = {depth_.id.width, depth_.id.height, 0};
     const Scene scene = field_.scene();
     const Rod& rod = *scene.rod;
     struct Arm {
@@ -74,7 +75,8 @@ void Plate::find_faded() {
                 const double s = dot(p - a.at, a.along);
                 faded_(r, c) = s > shot_.arm_end;
                 sleeve_(r, c) = dot(p - a.cuff, a.carpus) > 0;
-                bare_(r, c) = s > std::min(8.0, .3 * shot_.arm_end);
+                const double from = -28, to = std::min(8.0, .3 * shot_.arm_end);
+                bare_(r, c) = float(std::clamp((s - from) / (to - from), 0.0, 1.0));
             }
         }
     }
@@ -125,8 +127,9 @@ void Plate::add_areas() {
     if (!shot_.shade) return;
     const auto soft = blurred(depth_, flesh, light, 1.2 / depth_.pixel);
     area(tidy(where([&](std::size_t i) {
-                  return flesh.cell[i] && !bare_.cell[i] &&
-                         (soft.cell[i] < float(shot_.dark) || cast.cell[i]);
+                  const float thinned = float(shot_.dark) - .6f * bare_.cell[i] * bare_.cell[i];
+                  return flesh.cell[i] && bare_.cell[i] < 1 &&
+                         (soft.cell[i] < thinned || (cast.cell[i] && bare_.cell[i] < .5f));
               }),
               flesh),
          Tone::shade, 2.4, 40);

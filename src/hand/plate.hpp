@@ -79,7 +79,7 @@ class Plate {
     Regions regions_;
     Grid<std::uint8_t> faded_;  ///< run out into the paper
     Grid<std::uint8_t> sleeve_; ///< beyond the cuff of a glove
-    Grid<std::uint8_t> bare_;   ///< forearm: no shade, it would end in a cut edge
+    Grid<float> bare_; ///< 0 hand .. 1 forearm: shade thins out, it would end in a cut edge
     Edges edges_;
     Picture picture_;
 };

@@ -147,7 +147,7 @@ void finger_lines(Inker& ink, const Limbs& l, int i, const SkinLines& which) {
     }
     if (which.nails) {
         ink.on_skin(nail(f.joint[2], f.joint[3], f.axis, ray.radius[3], .76, .46),
-                    {2.2, .10, false, false, Pen::detail});
+                    {2.2, .10, false, false, Pen::inner});
     }
     if (!which.palm) return;
     for (const auto& [j, from, offsets] :
@@ -185,7 +185,7 @@ void thumb_lines(Inker& ink, const Limbs& l, const SkinLines& which) {
     if (which.nails) {
         ink.on_skin(
             nail(t[2], t[3], unit_vector(cross(d, l.thumb_up)), l.body.thumb_radius[3], .76, .48),
-            {2.2, .10, false, false, Pen::detail});
+            {2.2, .10, false, false, Pen::inner});
     }
 }
 

@@ -27,14 +27,23 @@ void place_thumb(Limbs& l) {
     l.thumb_up = n * std::cos(a) - t * std::sin(a);
     const double end = l.body.thumb[2] - tip_radius;
     if (l.hold.thumb_free) return stretch(l, end);
-    const double s =
+    const double farthest = 144 * l.body.across; // the pictures break the handle off beyond it
+    const double wish =
         l.handle.station(l.knuckle[index_finger]) + mix(20, 56, l.hold.reach) * l.body.along;
+    const double s = std::min(wish, farthest);
     Vec tip = l.handle.butt + u * s + l.thumb_up * (l.handle.radius_at(s) + tip_radius - .8);
     Vec joint = tip + unit_vector(lerp(-u, unit_vector(saddle - tip), .25)) * end;
     const double l0 = l.body.thumb[0], l1 = l.body.thumb[1];
     for (int i = 0; i < 200 && length(joint - saddle) > l0 + l1 - 0.5; ++i) {
         tip = tip - u; // out of reach: the thumb slides back
         joint = joint - u;
+    }
+    // Drawn up too far a thumb would stand off the handle like an elbow.
+    constexpr double least_stretched = .86;
+    for (double at = s; length(joint - saddle) < least_stretched * (l0 + l1) && at < farthest;
+         ++at) {
+        tip = tip + u;
+        joint = joint + u;
     }
     const Vec e = unit_vector(joint - saddle);
     const double d = length(joint - saddle), x = (d * d + l0 * l0 - l1 * l1) / (2 * d);

@@ -1,5 +1,7 @@
 // The views: where the eye is, what the window shows, what can be called out.
+#include "hand/butt.hpp"
 #include "hand/club.hpp"
+#include "hand/drafting.hpp"
 #include "hand/pose.hpp"
 #include "hand/skin.hpp"
 
@@ -15,18 +17,6 @@ void end_handle(Limbs& l, double at) { l.handle.length = at + 3.5; }
 Dot plane(const Camera& cam, Vec grip) {
     const Vec p = cam * grip;
     return {p.x, p.y};
-}
-
-Line straight(Dot a, Dot b, Pen pen) {
-    return {{a, {{lerp(a, b, 1 / 3.), lerp(a, b, 2 / 3.), b}}, false}, pen, false, false};
-}
-
-/// A tick outside the hand for a knuckle that counts, from its outline outwards.
-void add_tick(Plate& plate, Dot knuckle, Dot way, double k) {
-    double out = 0;
-    while (out < 30 && plate.surface_on_page(knuckle + way * out) >= 0)
-        out += .5;
-    plate.add(straight(knuckle + way * (out + 2 * k), knuckle + way * (out + 8 * k), Pen::accent));
 }
 
 enum class Reach : std::uint8_t { club, hand }; ///< how far the golfer's eye follows the handle
@@ -101,114 +91,12 @@ Picture fingers_first(const Pose& pose) {
     plate.add_lines();
     add_skin_lines(plate, l, {!shot.glove, true, false, false, false});
     if (shot.glove) add_glove_lines(plate, l);
-    plate.anchor("heel pad", plate.page(l, l.body.at(-26, 40, -20)));
+    const Dot pad = plate.page(l, l.body.at(-26, 40, -20));
+    const Dot rod = plate.handle_point(26 * k) - Dot{0, l.handle.radius + 2 * k};
+    add_arrow(plate, {rod.x, rod.y - 24 * k}, rod, k); // the pad comes next
+    plate.anchor("heel pad", pad);
     plate.anchor("finger", plate.page(l, l.finger[ring_finger].joint[2]));
     return plate.take();
-}
-
-/// A ring and the vent hole on the end of the handle.
-void add_butt_cap(Plate& plate, const Limbs& l) {
-    const auto ring = [&](double share) {
-        Polyline p;
-        for (int i = 0; i < 40; ++i) {
-            const Vec out = flank(l, 0, 9.0 * i) - l.handle.butt;
-            p.push_back(plate.page(l, l.handle.butt + out * share));
-        }
-        return fitted(p, .03, true);
-    };
-    plate.add(Area{{ring(1)}, Tone::handle});
-    plate.add(Line{ring(1), Pen::handle, false, false});
-    plate.add(Area{{ring(.80)}, Tone::handle_light});
-    plate.add(Line{ring(.80), Pen::detail, false, false});
-    plate.add(Area{{ring(.13)}, Tone::mark});
-}
-
-/// Points round the handle's end, `beyond` its flank, from one angle to another.
-template <class F>
-Polyline round_the_end(Plate& plate, const Limbs& l, double from, double to, F&& beyond) {
-    Polyline line;
-    for (int i = 0; i <= 24; ++i) {
-        const Vec out = unit_vector(flank(l, 0, mix(from, to, i / 24.0)) - l.handle.butt);
-        line.push_back(
-            plate.page(l, l.handle.butt + out * (l.handle.radius + beyond(2 * i / 24.0 - 1))));
-    }
-    return line;
-}
-
-/// Hatch over the flesh of the pad, from `near` to `far` beyond the flank: what is called the pad.
-void hatch_pad(Plate& plate, const Limbs& l, double angle, double near, double far) {
-    constexpr double half = 62, step = .5, pitch = 2.6;
-    const Dot c = plate.page(l, l.handle.butt);
-    const Dot middle = plate.page(l, flank(l, 0, angle)) - c;
-    const double r = l.handle.radius, pad = std::atan2(middle.y, middle.x);
-    const auto inside = [&](Dot p) {
-        const Dot w = p - c;
-        const double d = length(w) - r;
-        const double off =
-            in_degrees(std::remainder(std::atan2(w.y, w.x) - pad, 2 * std::numbers::pi));
-        const double taper = std::cos(in_radians(90 * std::min(1.0, std::abs(off) / half)));
-        return d > near * taper + .9 && d < mix(near, far, std::sqrt(taper)) &&
-               std::abs(off) < half && plate.surface_on_page(p) == palm_side;
-    };
-    const double reach = r + far + 2;
-    for (double v = -2 * reach; v < 2 * reach; v += pitch) {
-        std::optional<Dot> from;
-        Dot last{};
-        for (double u = -reach; u <= reach + step; u += step) {
-            const Dot p = c + Dot{u, v - u};
-            const bool in = u <= reach && inside(p);
-            if (in && !from) from = p;
-            if (!in && from) {
-                if (length(last - *from) > 1.5) plate.add(straight(*from, last, Pen::hatch));
-                from.reset();
-            }
-            last = p;
-        }
-    }
-}
-
-void add_arrow_head(Plate& plate, Dot tip, Dot way, double size) {
-    const Dot d = unit_vector(way), n{-d.y, d.x};
-    Polyline head{tip, tip - d * size + n * (size * .42), tip - d * size - n * (size * .42)};
-    Outline o{head[0], {}, true};
-    for (int i = 0; i < 3; ++i) {
-        const Dot a = head[i], b = head[(i + 1) % 3];
-        o.pieces.push_back({lerp(a, b, 1 / 3.), lerp(a, b, 2 / 3.), b});
-    }
-    plate.add(Area{{o}, Tone::mark});
-}
-
-/// The room between handle and pad as daylight: white, outlined, measured by two arrows.
-void add_gap(Plate& plate, const Limbs& l, const ButtContact& contact, double k) {
-    constexpr double half = 62; // degrees to either side
-    const auto room = [&](double s) { return contact.gap * std::cos(std::numbers::pi / 2 * s); };
-    const double from = contact.angle - half, to = contact.angle + half;
-    Polyline ring = round_the_end(plate, l, from, to, [](double) { return 0.0; });
-    const Polyline outer = round_the_end(plate, l, from, to, room);
-    const Polyline inner = ring;
-    ring.insert(ring.end(), outer.rbegin(), outer.rend());
-    plate.add(Area{{fitted(ring, .05, true)}, Tone::skin});
-    plate.add(Line{fitted(outer, .05, false), Pen::outline, false, false});
-    plate.add(Line{fitted(inner, .05, false), Pen::outline, false, false});
-    const Dot a = plate.page(l, flank(l, 0, contact.angle)), way = a - plate.page(l, l.handle.butt);
-    const Dot d = unit_vector(way), b = a + d * contact.gap;
-    const double size = std::min(3.2 * k, contact.gap * .45);
-    plate.add(straight(a, b, Pen::inner));
-    add_arrow_head(plate, a, Dot{-d.x, -d.y}, size);
-    add_arrow_head(plate, b, d, size);
-}
-
-/// A heavy arc where the pad lies on the handle.
-void add_contact(Plate& plate, const Limbs& l, const ButtContact& contact) {
-    const Polyline arc =
-        round_the_end(plate, l, contact.angle - 40, contact.angle + 40, [](double) { return .6; });
-    for (const double more : {0.0, .5, 1.0}) {
-        Polyline wide = arc;
-        const Dot c = plate.page(l, l.handle.butt);
-        for (Dot& p : wide)
-            p = p + unit_vector(p - c) * more;
-        plate.add(Line{fitted(wide, .05, false), Pen::accent, false, false});
-    }
 }
 
 Picture butt_end(const Pose& pose) {
@@ -275,13 +163,23 @@ Picture balance_view(const Pose& pose) {
     plate.anchor("finger", plate.page(l, l.finger[index_finger].joint[2]));
     plate.anchor("heel pad", plate.page(l, l.body.at(-28, 42, -16)));
     plate.anchor("balance point", plate.handle_point(pose.balance().finger_station));
-    plate.anchor("weight", plate.handle_point(end - 6 * k));
+    const Dot head = plate.handle_point(end - 8 * k), off{0, l.handle.radius + 3 * k};
+    add_arrow(plate, head + off, head + off + Dot{0, 22 * k}, k); // the weight of the club
+    if (pose.balance().rests) {                                   // and what holds it down
+        const Dot pad = plate.handle_point(pose.balance().pad_station + 6 * k) - off;
+        add_arrow(plate, pad - Dot{0, 22 * k}, pad, k);
+    } else { // how it would lie
+        const Dot at = plate.handle_point(pose.balance().finger_station);
+        for (double x = at.x + 24 * k; x < std::min(at.x + 90 * k, 204 * k); x += 7 * k)
+            plate.add(straight({x, at.y}, {x + 4 * k, at.y}, Pen::detail));
+    }
+    plate.anchor("weight", head);
     return plate.take();
 }
 
 Picture both_hands(const Pose& pose, bool front) {
     auto [lead, trail] = pose.both_hands();
-    const double k = scale_of(lead), end = 224 * k;
+    const double k = scale_of(lead), end = (front ? 222 : 238) * k;
     end_handle(lead, end);
     Shot shot{{&lead, &trail}, players_camera(), {},  84 * k,
               130 * k,         60 * k,           end, pose.wish().glove};

@@ -76,9 +76,21 @@ std::string alternative(const figure::Easel& easel, const Story& story, const Nu
     return easel.words.say(view_key(view)) + ". " + facts;
 }
 
-/// One view: before, after, and what to look at.
+/// The strip from weak to strong under its name.
+ink::Drawing strength(const figure::Easel& easel, const Story& story, double width) {
+    ink::Drawing strip = figure::strength_strip(easel, *story.strength, width);
+    std::string message = strip.message;
+    ink::Drawing all = stacked(
+        {figure::paragraph(easel, theme::Text::label, easel.words.say("grip.view.strip"), width),
+         std::move(strip)},
+        4);
+    all.message = std::move(message);
+    return all;
+}
+
+/// One view: before, after, and what to look at; with the strip beside the golfer's eye.
 Block view_row(const figure::Easel& easel, const Story& story, const GripView& view,
-               double hand_width) {
+               double hand_width, bool with_strip) {
     const double gutter = easel.theme.gutter * figure::mm;
     const auto hand = story.lesson.student.hand.value;
     const Numbered n = numbered(easel, story, view.view);
@@ -99,6 +111,9 @@ Block view_row(const figure::Easel& easel, const Story& story, const GripView& v
         {figure::paragraph(easel, theme::Text::label, easel.words.say(view_key(view.view)), beside),
          explained(easel, n.lines, beside)},
         6);
+    with_strip = with_strip && story.strength && view.view == hand::View::golfers_eye;
+    if (with_strip)
+        words = stacked({std::move(words), strength(easel, story, std::min(beside, 240.0))}, 10);
     double height = 0;
     for (const Cell& c : cells)
         height = std::max(height, c.drawing.size.height);
@@ -106,6 +121,7 @@ Block view_row(const figure::Easel& easel, const Story& story, const GripView& v
     cells.push_back({stacked({gap(beside, std::max(top, 0.01)), words}, 0), x});
     ink::Drawing all = side_by_side(std::move(cells));
     all.message = alternative(easel, story, n, view.view);
+    if (with_strip) all.message += " " + easel.words.say("strip.message");
     return figure_block(view_key(view.view), std::move(all), 8);
 }
 
@@ -189,30 +205,12 @@ Block checklist(const figure::Easel& easel, const Story& story) {
 
 namespace {
 
-/// The strip from weak to strong and what it means.
-Block strength_row(const figure::Easel& easel, const Story& story) {
-    const double shown = columns(easel, 3), gutter = easel.theme.gutter * figure::mm;
-    const double beside = column_width(easel) - shown - gutter;
-    ink::Drawing strip = figure::strength_strip(easel, *story.strength, shown);
-    const std::string message = strip.message;
-    ink::Drawing words = stacked(
-        {figure::paragraph(easel, theme::Text::label, easel.words.say("grip.view.strip"), beside),
-         figure::paragraph(easel, theme::Text::body, easel.words.say("strip.note"), beside)},
-        6);
-    const double top = std::max(0.01, (strip.size.height - words.size.height) * 0.4);
-    ink::Drawing all = side_by_side(
-        {{std::move(strip), 0}, {stacked({gap(beside, top), words}, 0), shown + gutter}});
-    all.message = message;
-    return figure_block("strength", std::move(all), 10);
-}
-
 std::vector<Block> hold_blocks(const figure::Easel& easel, const Story& story, double hand_width,
                                bool with_strip) {
     std::vector<Block> blocks;
     blocks.push_back(page_title(easel, easel.words.say("page.hold.question")));
     for (const GripView& view : story.views)
-        blocks.push_back(view_row(easel, story, view, hand_width));
-    if (with_strip) blocks.push_back(strength_row(easel, story));
+        blocks.push_back(view_row(easel, story, view, hand_width, with_strip));
     if (!story.lesson.targets.empty()) {
         blocks.push_back(heading(easel, easel.words.say("coach.targets"), 8));
         for (const auto& target : story.lesson.targets)
@@ -235,7 +233,7 @@ Section hold_page(const figure::Easel& easel, const Story& story) {
         return total_height(section.blocks) <= room;
     };
     // The largest hands with which the page holds all; the strip only where they stay large.
-    for (double k = 1.05; story.strength && k > 0.79; k -= 0.05)
+    for (double k = 1.05; story.strength && k > 0.84; k -= 0.05)
         if (fits(k, true)) return section;
     for (double k = 1.05; k > 0.5; k -= 0.05)
         if (fits(k, false)) break;
