@@ -88,6 +88,27 @@ void Workshop::read_library() {
     }
     if (const auto item = shelf_.find("clubs/typical.yaml"))
         clubs_ = drills::read_clubs(sources_.emplace_back(item->name, item->text), findings_);
+    read_translations();
+}
+
+/// The folders below drills/ beside en/: the words of the same drills.
+void Workshop::read_translations() {
+    constexpr std::string_view room = "drills/";
+    for (const auto& name : shelf_.names(room)) {
+        const auto slash = name.find('/', room.size());
+        if (slash == std::string::npos) continue;
+        const auto language = name.substr(room.size(), slash - room.size());
+        const auto item = language == "en" ? std::nullopt : shelf_.find(name);
+        if (!item) continue;
+        auto& drills = translated_.try_emplace(language, library_).first->second;
+        drills = drills::reworded(std::move(drills), sources_.emplace_back(item->name, item->text),
+                                  findings_);
+    }
+}
+
+const std::vector<drills::Drill>& Workshop::library(const std::string& language) const {
+    const auto found = translated_.find(language);
+    return found != translated_.end() ? found->second : library_;
 }
 
 void Workshop::read_style() {
@@ -210,13 +231,13 @@ std::unique_ptr<Read> Workshop::read(const fs::path& record) const {
     drop_usual_table(*read, record);
     if (read->findings.clean()) record::check_lesson(read->lesson, read->findings);
     if (read->lesson.shots && !read->lesson.shots->file.value.empty()) read_shots(*read, record);
-    read->library = library_;
+    read->library = library(read->lesson.language);
     if (const auto own = upward(record, "drills.yaml"))
         if (auto drills_text = text_of(*own)) {
             const auto& own_source =
                 read->sources.emplace_back(own->string(), std::move(*drills_text));
             read->library =
-                drills::merged(library_, drills::read_drills(own_source, read->findings));
+                drills::merged(read->library, drills::read_drills(own_source, read->findings));
         }
     return read;
 }

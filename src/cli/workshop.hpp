@@ -59,6 +59,8 @@ class Workshop {
 
     /// Wording of a language; British English when there is none, with a warning by the caller.
     const words::Catalogue& wording(const std::string& language) const;
+    /// The built-in drills in the words of a language; in English where it has none.
+    const std::vector<drills::Drill>& library(const std::string& language) const;
     const std::vector<drills::TypicalClub>& clubs() const { return clubs_; }
     const theme::Style& style() const { return style_; }
     const record::Marks& marks() const { return marks_; }
@@ -68,6 +70,7 @@ class Workshop {
   private:
     void read_wording();
     void read_library();
+    void read_translations();
     void read_style();
 
     stock::Shelf shelf_;
@@ -76,7 +79,8 @@ class Workshop {
     Academies academies_;
     diag::Findings findings_;
     std::map<std::string, words::Catalogue> catalogues_;
-    std::vector<drills::Drill> library_;
+    std::vector<drills::Drill> library_;                           ///< in English
+    std::map<std::string, std::vector<drills::Drill>> translated_; ///< by language
     std::vector<drills::TypicalClub> clubs_;
     theme::Style style_ = theme::house();
     record::Marks marks_; ///< of templates/style/, where a record brings none

@@ -38,6 +38,12 @@ struct Drill {
 /// Reads one drill file (a list of drills). Faults go to `findings`.
 std::vector<Drill> read_drills(const diag::Source& source, diag::Findings& findings);
 
+/// The drills of `library` with the words of a translation in place of their own. A translation
+/// names each drill by its id and brings its lines and steps only; a line it leaves out stays as it
+/// was.
+std::vector<Drill> reworded(std::vector<Drill> library, const diag::Source& source,
+                            diag::Findings& findings);
+
 /// Drills of `own` replace those of the same id in `library` and add the others.
 std::vector<Drill> merged(std::vector<Drill> library, std::vector<Drill> own);
 

@@ -92,10 +92,11 @@ std::vector<std::string> read_steps(const Field& list, std::size_t most) {
     return steps;
 }
 
-void read_lines(const Field& field, Drill& drill) {
+/// In a translation every line may be left out.
+void read_lines(const Field& field, Drill& drill, bool translation) {
     for (const auto& row : rows) {
-        const auto line =
-            row.example.empty() ? field.at(row.key) : field.required(row.key, row.example);
+        const bool optional = translation || row.example.empty();
+        const auto line = optional ? field.at(row.key) : field.required(row.key, row.example);
         if (auto text = line.text()) {
             expect_short(line, *text, row.longest);
             drill.*row.member = std::move(*text);
@@ -113,7 +114,7 @@ Drill read_drill(const Field& field) {
     if (const auto space = field.required("space", "space: no swing").one_of(spaces))
         drill.space = static_cast<Space>(*space);
     if (const auto minutes = field.at("minutes").whole(1, 60)) drill.minutes = *minutes;
-    read_lines(field, drill);
+    read_lines(field, drill, false);
     drill.steps =
         read_steps(field.required("steps", "steps: [Take your hold., Look down.]"), most_steps);
     drill.junior_steps = read_steps(field.at("junior steps"), most_junior_steps);
@@ -122,7 +123,37 @@ Drill read_drill(const Field& field) {
     return drill;
 }
 
+/// The words of one drill in another language; how the drill is done stays as it was.
+void reword(const Field& field, std::vector<Drill>& library) {
+    static const std::vector<std::string_view> keys = [] {
+        std::vector<std::string_view> all{"id", "steps", "junior steps"};
+        for (const auto& row : rows)
+            if (row.key != "picture") all.push_back(row.key);
+        return all;
+    }();
+    field.only(keys);
+    const auto id = field.required("id", "id: H1").text();
+    if (!id) return;
+    const auto drill = std::ranges::find(library, *id, &Drill::id);
+    if (drill == library.end())
+        return field.at("id").error("there is no drill '" + *id + "' to translate",
+                                    "use the id of a drill in templates/drills/en/");
+    read_lines(field, *drill, true);
+    if (const auto steps = field.at("steps")) drill->steps = read_steps(steps, most_steps);
+    if (const auto steps = field.at("junior steps"))
+        drill->junior_steps = read_steps(steps, most_junior_steps);
+}
+
 } // namespace
+
+std::vector<Drill> reworded(std::vector<Drill> library, const diag::Source& source,
+                            diag::Findings& findings) {
+    const yaml::Document document(source, findings);
+    if (!document.readable()) return library;
+    for (const auto& item : document.root().items())
+        reword(item, library);
+    return library;
+}
 
 std::vector<Drill> read_drills(const diag::Source& source, diag::Findings& findings) {
     const yaml::Document document(source, findings);

@@ -144,10 +144,12 @@ std::vector<Block> page_of_notes(const Easel& easel, std::string_view title,
             add("notes", std::move(drawing), before);
         }
     const double left_over = whole - y - group_gap;
-    add("lines",
-        lines_to_write_on(easel, lines_title, width,
-                          left_over < lines_height(easel, least_lines) ? whole : left_over),
-        group_gap);
+    if (left_over < lines_height(easel, least_lines)) {
+        // Large print gets its page of lines; a full page needs no second one for them alone.
+        if (large) add("lines", lines_to_write_on(easel, lines_title, width, whole), group_gap);
+        return blocks;
+    }
+    add("lines", lines_to_write_on(easel, lines_title, width, left_over), group_gap);
     return blocks;
 }
 

@@ -248,11 +248,13 @@ std::vector<Block> one_thing_blocks(const figure::Easel& easel, const Story& sto
     const auto& lesson = story.lesson;
     std::vector<Block> blocks{title_with_logo(easel, story)};
     if (!lesson.student.says.empty())
-        blocks.push_back(
-            text_block(easel, theme::Text::body,
-                       easel.words.say("one.goal") + ": " +
-                           easel.words.say("one.goal-says", {{"words", lesson.student.says}}),
-                       0));
+        blocks.push_back(text_block(
+            easel, theme::Text::body,
+            easel.words.say(
+                "join.colon",
+                {{"first", easel.words.say("one.goal")},
+                 {"second", easel.words.say("one.goal-says", {{"words", lesson.student.says}})}}),
+            0));
     if (lesson.aim)
         blocks.push_back(text_block(easel, theme::Text::body, aim_line(easel, lesson), 0));
     blocks.push_back(answers(easel, story, drill_page));

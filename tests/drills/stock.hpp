@@ -26,24 +26,38 @@ inline std::vector<std::string> languages() {
     return out;
 }
 
-inline std::vector<drills::Drill> drills_of(const std::string& language) {
+/// Sources of the files of one language, in order.
+inline std::vector<const diag::Source*> files_of(const std::string& language) {
     static std::deque<diag::Source> sources;
-    diag::Findings findings;
-    std::vector<drills::Drill> all;
     std::vector<std::filesystem::path> files;
     for (const auto& item :
          std::filesystem::directory_iterator(SOURCE_DIR "/templates/drills/" + language))
         files.push_back(item.path());
     std::ranges::sort(files);
-    for (const auto& path : files) {
-        const auto& source = sources.emplace_back(path.filename().string(), read_file(path));
-        for (auto& drill : drills::read_drills(source, findings)) {
+    std::vector<const diag::Source*> out;
+    for (const auto& path : files)
+        out.push_back(&sources.emplace_back(path.filename().string(), read_file(path)));
+    return out;
+}
+
+inline void expect_none(const diag::Findings& findings) {
+    for (const auto& finding : findings.list())
+        FAIL_CHECK(diag::print(finding));
+}
+
+/// The library in the words of a language, as a sheet of it has it.
+inline std::vector<drills::Drill> drills_of(const std::string& language) {
+    diag::Findings findings;
+    std::vector<drills::Drill> all;
+    for (const auto* source : files_of("en"))
+        for (auto& drill : drills::read_drills(*source, findings)) {
             CHECK(drills::find(all, drill.id) == nullptr);
             all.push_back(std::move(drill));
         }
-    }
-    for (const auto& finding : findings.list())
-        FAIL_CHECK(diag::print(finding));
+    if (language != "en")
+        for (const auto* source : files_of(language))
+            all = drills::reworded(std::move(all), *source, findings);
+    expect_none(findings);
     return all;
 }
 
