@@ -1,6 +1,10 @@
 // What every sentence of the stock wording keeps to, in every language.
 #include "sentences.hpp"
 
+#include "words/lines.hpp"
+#include "words/pattern.hpp"
+#include "words/plural.hpp"
+
 #include <regex>
 
 using unit::Hand;
@@ -92,6 +96,74 @@ TEST_CASE("every translation has all sentences, with the same holes") {
                 FAIL_CHECK("the key is missing");
             else if (own.holes(key) != english.holes(key))
                 CHECK(own.holes(key) == english.holes(key));
+        }
+    }
+}
+
+namespace {
+
+/// The plural choices of a sentence, those inside its branches too.
+void collect_plurals(const words::Pattern& pattern, std::vector<const words::Piece*>& into) {
+    for (const auto& piece : pattern) {
+        if (piece.kind == words::Piece::Kind::plural) into.push_back(&piece);
+        for (const auto& branch : piece.branches)
+            collect_plurals(branch.message, into);
+    }
+}
+
+bool has_branch(const words::Piece& piece, const std::string& form, double number) {
+    return std::ranges::any_of(piece.branches, [&](const words::Branch& branch) {
+        return branch.exact ? *branch.exact == number : branch.selector == form;
+    });
+}
+
+} // namespace
+
+TEST_CASE("the complete languages are the ones a record may ask for") {
+    CHECK(languages() == std::vector<std::string>{"de", "en-GB", "en-US", "es", "fr", "sv"});
+}
+
+// Which number takes which form is CLDR's, by ICU: one is 0 and 1 in French, 1 in the others.
+// "many" (a million) never counts on a sheet; "other" says it.
+TEST_CASE("a sentence that counts has each plural form its language asks for") {
+    for (const auto& language : languages()) {
+        const words::Plural rules(language);
+        CHECK(rules.form(1) == "one");
+        CHECK(rules.form(0) == (language == "fr" ? "one" : "other"));
+        std::size_t counted = 0;
+        for (const auto& path : sentences::files(language)) {
+            const diag::Source source(path.filename().string(), sentences::read_file(path));
+            diag::Findings findings;
+            for (const auto& line : words::read_lines(source, findings)) {
+                std::optional<words::PatternFault> fault;
+                const auto pattern = words::read_pattern(line.text, fault);
+                std::vector<const words::Piece*> plurals;
+                collect_plurals(pattern, plurals);
+                for (const auto* piece : plurals) {
+                    ++counted;
+                    const bool factor = line.key.starts_with("ballfigure.flight."); // from 2 on
+                    for (const double number : {1.0, 2.0, 5.0, 12.0}) {
+                        if (factor && number < 2) continue;
+                        CAPTURE(language, line.key, number);
+                        if (!has_branch(*piece, rules.form(number), number))
+                            FAIL_CHECK("no form '" + rules.form(number) + "'");
+                    }
+                }
+            }
+        }
+        if (language != "en-US") CHECK(counted > 20);
+    }
+}
+
+TEST_CASE("French keeps its narrow no-break space before high marks and inside its quotes") {
+    for (const auto& path : sentences::files("fr")) {
+        const diag::Source source(path.filename().string(), sentences::read_file(path));
+        diag::Findings findings;
+        // Imprimerie nationale, Lexique des règles typographiques: the marks ; : ! ? « »
+        const std::regex loose("(^|[^\xAF])([;:!?]|\xC2\xBB)|\xC2\xAB(?!\xE2\x80\xAF)");
+        for (const auto& line : words::read_lines(source, findings)) {
+            CAPTURE(line.key, line.text);
+            CHECK_FALSE(std::regex_search(line.text, loose));
         }
     }
 }
