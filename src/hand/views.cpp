@@ -196,7 +196,10 @@ Picture both_hands(const Pose& pose, bool front) {
         add_skin_lines(plate, *l, {l == &trail || !shot.glove, true, true, !front, false});
     }
     if (shot.glove) add_glove_lines(plate, lead);
-    plate.anchor("little finger", plate.page(trail, trail.finger[little_finger].joint[2]));
+    const Vec little = trail.finger[little_finger].joint[2];
+    const bool seen = plate.in_sight(shot.camera * trail.to_grip(little), 12 * k);
+    plate.anchor("little finger",
+                 seen ? plate.page(trail, little) : plate.page(lead, lead.knuckle[index_finger]));
     plate.anchor("thumb tip", plate.page(trail, trail.thumb[3]));
     plate.anchor("lead thumb", plate.page(trail, lerp(trail.thumb[0], trail.thumb[1], .5)));
     return plate.take();

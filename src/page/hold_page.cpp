@@ -18,7 +18,8 @@ struct Numbered {
 };
 
 /// What any trail hand does, said beside the picture of both hands.
-void add_trail_basics(Numbered& out, const words::Speaker& words, const record::Lesson& lesson) {
+void add_trail_basics(Numbered& out, const words::Speaker& words, const record::Lesson& lesson,
+                      hand::View view) {
     const auto join = lesson.after.join    ? lesson.after.join
                       : lesson.before.join ? lesson.before.join
                                            : lesson.target.join;
@@ -28,6 +29,7 @@ void add_trail_basics(Numbered& out, const words::Speaker& words, const record::
             " " +
             words.say("grip.join." + std::string(keys[static_cast<std::size_t>(*join)]) + ".plain");
     }
+    if (view == hand::View::joined_front) return; // there the palm hides the thumb
     out.call_outs.push_back({static_cast<int>(out.call_outs.size()) + 1, "lead thumb"});
     out.lines.push_back(words.say("call.cover"));
 }
@@ -43,7 +45,7 @@ Numbered numbered(const figure::Easel& easel, const Story& story, hand::View vie
         out.lines.push_back(sentence(*found, easel.words));
     }
     if (view == hand::View::joined || view == hand::View::joined_front)
-        add_trail_basics(out, easel.words, story.lesson);
+        add_trail_basics(out, easel.words, story.lesson, view);
     return out;
 }
 
