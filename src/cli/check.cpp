@@ -20,7 +20,7 @@ int run(const std::vector<std::string>& records, const Common& common) {
             worst = std::max(worst, check_folder(workshop, record, type, common.strict));
             continue;
         }
-        const auto read = check_record(workshop, record, type);
+        const auto read = check_record(workshop, record, type, true);
         if (!read->readable)
             worst = std::max<int>(worst, cannot_read(record));
         else if (!tell(read->findings, common.strict))

@@ -7,6 +7,7 @@
 #include "cli/sheet.hpp"
 #include "people/start.hpp"
 #include "record/read_date.hpp"
+#include "report/practice_notes.hpp"
 
 #include <algorithm>
 #include <iostream>
@@ -137,11 +138,16 @@ std::string count_of(std::size_t n, const char* one, const char* many) {
 } // namespace
 
 std::unique_ptr<Read> check_record(const Workshop& workshop, const fs::path& record,
-                                   const text::Typesetter& type) {
+                                   const text::Typesetter& type, bool with_notes) {
     auto read = workshop.read(record);
     if (!read->readable || !read->findings.clean()) return read;
     const Sheet sheet(workshop, *read, type); // layout faults are found as well
-    if (read->findings.clean()) sheet.book(*read);
+    if (!read->findings.clean()) return read;
+    sheet.book(*read);
+    if (with_notes)
+        for (const auto& note :
+             report::practice_notes(sheet.story(), sheet.easel().words, read->library))
+            read->findings.note(note.span, note.what, note.hint);
     return read;
 }
 

@@ -6,9 +6,10 @@
 
 namespace cli {
 
-/// Reads and lays out one record; nothing is written. Not readable: the read says so.
+/// Reads and lays out one record; nothing is written. Not readable: the read says so. `with_notes`
+/// adds what the printed rules say about the drills.
 std::unique_ptr<Read> check_record(const Workshop& workshop, const fs::path& record,
-                                   const text::Typesetter& type);
+                                   const text::Typesetter& type, bool with_notes = false);
 
 /// Tells every fault below the folder and what was looked at; the exit code.
 int check_folder(const Workshop& workshop, const fs::path& folder, const text::Typesetter& type,

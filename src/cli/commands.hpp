@@ -22,6 +22,7 @@ Run set_up_lesson(CLI::App& app, const Common& common);
 Run set_up_check(CLI::App& app, const Common& common);
 Run set_up_numbers(CLI::App& app, const Common& common);
 Run set_up_figure(CLI::App& app, const Common& common);
+Run set_up_drills(CLI::App& app, const Common& common);
 Run set_up_begin(CLI::App& app, const Common& common);
 
 inline constexpr std::array commands{
@@ -30,6 +31,7 @@ inline constexpr std::array commands{
             set_up_check},
     Command{"numbers", "Print all that was computed as a table, CSV or JSON", set_up_numbers},
     Command{"figure", "Write one figure of a sheet as SVG, PNG or PDF", set_up_figure},
+    Command{"drills", "Print the drill book: every drill for one hand, one a page", set_up_drills},
     Command{"begin", "Start a lesson: a record ready to fill in, and an empty shot table",
             set_up_begin},
 };

@@ -3,6 +3,7 @@
 #include "cli/exit.hpp"
 #include "cli/origin.hpp"
 #include "cli/pictures.hpp"
+#include "cli/practice_calendar.hpp"
 #include "cli/records.hpp"
 #include "cli/sheet.hpp"
 #include "output/file.hpp"
@@ -20,6 +21,7 @@ struct Wishes {
     std::vector<std::string> arguments;
     std::string target;
     BatchWishes batch;
+    bool calendar = false;
 };
 
 /// "RU-04-2026-05-14.pdf": code and date, letters and digits only, so that no name leaves a folder.
@@ -48,6 +50,7 @@ struct Printing {
     bool into_folder = false;
     bool strict = false;
     bool all = false;
+    bool calendar = false; ///< the days of practice are written, too
     Part part;
     Claims claims;
 };
@@ -91,6 +94,9 @@ std::vector<std::string> names_of(const Read& read) {
     if (read.academy)
         for (const auto& source : read.academy->sources)
             out.push_back(source.name());
+    for (const auto& earlier : read.earlier)
+        for (const auto& source : earlier->sources)
+            out.push_back(source.name());
     for (const auto& path : picture_files(read.lesson))
         out.push_back(path.string());
     return out;
@@ -99,15 +105,18 @@ std::vector<std::string> names_of(const Read& read) {
 /// Draws and writes a record that was read without a fault.
 Outcome print(const Printing& run, const std::string& record, Read& read, const std::string& target,
               const text::Typesetter& type) {
-    const std::string shown = target == "-" ? std::string() : target + "\n";
+    const std::string days = fs::path(target).replace_extension(".ics").string();
+    const std::string shown =
+        target == "-" ? std::string() : target + "\n" + (run.calendar ? days + "\n" : "");
     const auto inputs = run.origin.of(read);
     const auto old = target == "-" || run.all ? std::nullopt : cli::text_of(target);
-    if (old && !run.strict && output::inputs_of(*old) == inputs)
+    if (old && !run.strict && !run.calendar && output::inputs_of(*old) == inputs)
         return {Outcome::State::up_to_date, all_written, record, shown, {}, {}};
     const Sheet sheet(run.workshop, read, type);
     if (!read.findings.clean()) return at_fault(record, read);
     const auto book = sheet.book(read);
     if (!passes(read.findings, run.strict)) return at_fault(record, read);
+    if (run.calendar) output::write_file(days, practice_calendar(sheet), names_of(read));
     const auto bytes = output::pdf(book, inputs);
     if (old == bytes)
         return {Outcome::State::up_to_date, all_written, record, shown, told(read.findings), {}};
@@ -152,6 +161,11 @@ bool is_folder(const std::string& target, const Records& records) {
 int run(const Wishes& wishes, const Common& common) {
     const Workshop workshop(common);
     if (!tell(workshop.findings(), common.strict)) return findings;
+    if (wishes.calendar && wishes.target == "-") {
+        std::cerr << "lessonleaf: --calendar writes a file beside the PDF, and '-' has no place "
+                     "beside it\n  hint: -o sheet.pdf --calendar\n";
+        return wrong_use;
+    }
     const Records records = records_of(wishes.arguments);
     for (const auto& fault : records.faults)
         std::cerr << fault;
@@ -166,9 +180,9 @@ int run(const Wishes& wishes, const Common& common) {
     if (into_folder) make_folder(wishes.target);
     if (wishes.target != "-") output::sweep(wishes.target);
     const Origin origin(workshop);
-    Printing all{workshop,    origin,        records.paths,    wishes.target,
-                 into_folder, common.strict, wishes.batch.all, part_of(wishes.batch),
-                 {}};
+    Printing all{
+        workshop,      origin,           records.paths,   wishes.target,         into_folder,
+        common.strict, wishes.batch.all, wishes.calendar, part_of(wishes.batch), {}};
     const auto hire = [&all]() -> Worker {
         const auto type = std::make_shared<text::PangoTypesetter>();
         return [&all, type](std::size_t index) { return print_one(all, index, *type); };
@@ -187,6 +201,8 @@ Run set_up_lesson(CLI::App& app, const Common& common) {
                    "PDF file, or a folder for many; '-' is standard output")
         ->required();
     add_batch_options(app, wishes->batch);
+    app.add_flag("--calendar", wishes->calendar,
+                 "Also write the days of practice as a calendar (.ics) beside the PDF");
     return [wishes, &common] { return run(*wishes, common); };
 }
 

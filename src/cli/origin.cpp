@@ -24,6 +24,9 @@ output::Digest Origin::of(const Read& read) const {
         for (const auto& source : read.academy->sources)
             hash.add(source.text());
     hash.add(words::date_iso(read.lesson.date.value)); // the name of a folder may have given it
+    for (const auto& earlier : read.earlier)
+        for (const auto& source : earlier->sources)
+            hash.add(source.text());
     for (const auto& path : picture_files(read.lesson))
         hash.add(text_of(path).value_or(std::string()));
     return hash.digest();

@@ -6,10 +6,17 @@
 
 namespace cli {
 
-namespace {
-
 words::Voice voice_of(const record::Lesson& lesson) {
     return {lesson.student.hand.value, lesson.student.age == record::Age::junior, lesson.units};
+}
+
+namespace {
+
+std::vector<report::Earlier> earlier_of(const Read& read) {
+    std::vector<report::Earlier> out;
+    for (const auto& one : read.earlier)
+        out.push_back({&one->lesson, one->table ? &*one->table : nullptr});
+    return out;
 }
 
 /// The house style on this lesson's paper; an accent of the record's marks goes before that of the
@@ -41,7 +48,7 @@ Sheet::Sheet(const Workshop& workshop, Read& read, const text::Typesetter& type)
     , theme_(theme_of(workshop, read))
     , easel_{type, theme_, speaker_}
     , story_(report::tell({read.lesson, read.table ? &*read.table : nullptr, read.library,
-                           workshop.clubs(), &speaker_},
+                           workshop.clubs(), &speaker_, earlier_of(read)},
                           read.findings))
     , plan_(workshop.style().pages) {
     story_.pictures = pictures_of(read);

@@ -11,6 +11,9 @@
 
 namespace cli {
 
+/// To whom a sheet of that lesson speaks, and on what it is printed.
+words::Voice voice_of(const record::Lesson& lesson);
+
 /// A story with all it stands on.
 class Sheet {
   public:

@@ -1,5 +1,6 @@
 #include "cli/workshop.hpp"
 
+#include "cli/earlier.hpp"
 #include "people/start.hpp"
 #include "record/read_date.hpp"
 #include "record/read_lesson.hpp"
@@ -86,6 +87,8 @@ void Workshop::read_library() {
         for (auto& drill : drills::read_drills(source, findings_))
             library_.push_back(std::move(drill));
     }
+    drills::check_easier(library_, findings_);
+    check_cautions();
     if (const auto item = shelf_.find("clubs/typical.yaml"))
         clubs_ = drills::read_clubs(sources_.emplace_back(item->name, item->text), findings_);
     read_translations();
@@ -109,6 +112,33 @@ void Workshop::read_translations() {
 const std::vector<drills::Drill>& Workshop::library(const std::string& language) const {
     const auto found = translated_.find(language);
     return found != translated_.end() ? found->second : library_;
+}
+
+/// Templates may say a caution in other words; one that is gone is an error.
+void Workshop::check_cautions() {
+    const stock::Shelf own;
+    diag::Findings none;
+    words::Catalogue usual("en-GB");
+    std::list<diag::Source> kept;
+    const auto text_of_template = [&](const std::string& name) -> const diag::Source& {
+        const auto item = own.find(name);
+        return kept.emplace_back(name, item ? item->text : std::string());
+    };
+    usual.add(text_of_template("words/en-GB/cautions.txt"), none);
+    const auto& spoken = catalogues_.at("en-GB");
+    for (const auto key : usual.keys())
+        if (!spoken.has(key) || words::Speaker(spoken, {}).say(key).empty())
+            findings_.error({}, "the templates drop the caution '" + std::string(key) + "'",
+                            "put the line back into words/en-GB/cautions.txt; it may be said in "
+                            "other words, never left out");
+    for (const auto& name : own.names("drills/en/"))
+        for (const auto& drill : drills::read_drills(text_of_template(name), none)) {
+            const auto* mine = drills::find(library_, drill.id);
+            if (!mine || drill.caution.empty() || !mine->caution.empty()) continue;
+            findings_.error(mine->span, "the drill '" + drill.id + "' has lost its caution",
+                            "a caution may be said in other words, never left out: add 'caution: " +
+                                drill.caution + "'");
+        }
 }
 
 void Workshop::read_style() {
@@ -208,7 +238,7 @@ void read_shots(Read& read, const fs::path& record) {
 
 } // namespace
 
-std::unique_ptr<Read> Workshop::read(const fs::path& record) const {
+std::unique_ptr<Read> Workshop::read_alone(const fs::path& record) const {
     auto read = std::make_unique<Read>();
     read->outside = outside_;
     auto text = text_of(record);
@@ -236,9 +266,16 @@ std::unique_ptr<Read> Workshop::read(const fs::path& record) const {
         if (auto drills_text = text_of(*own)) {
             const auto& own_source =
                 read->sources.emplace_back(own->string(), std::move(*drills_text));
-            read->library =
-                drills::merged(read->library, drills::read_drills(own_source, read->findings));
+            read->library = drills::merged(
+                read->library, drills::read_drills(own_source, read->findings), read->findings);
+            drills::check_easier(read->library, read->findings);
         }
+    return read;
+}
+
+std::unique_ptr<Read> Workshop::read(const fs::path& record) const {
+    auto read = read_alone(record);
+    if (read->readable && read->findings.clean()) read_earlier(*this, *read, record);
     return read;
 }
 

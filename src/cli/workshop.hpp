@@ -38,8 +38,9 @@ struct Read {
     record::Lesson lesson; ///< as printed: record over person over house over program
     std::optional<shots::Table> table;
     std::vector<drills::Drill> library;
-    bool outside = false; ///< it may name files outside its own folder
-    bool readable = true; ///< false when a file could not be opened
+    std::vector<std::unique_ptr<Read>> earlier; ///< by 'last lesson', the latest first
+    bool outside = false;                       ///< it may name files outside its own folder
+    bool readable = true;                       ///< false when a file could not be opened
 };
 
 /// Templates and wording, read once a run.
@@ -50,8 +51,11 @@ class Workshop {
     /// Findings of the templates themselves.
     const diag::Findings& findings() const { return findings_; }
 
-    /// Reads record, shot table, and house, people and the coach's own drills beside or above it.
+    /// Reads record, shot table, and house, people and the coach's own drills beside or above it,
+    /// and the lessons before it that it names.
     std::unique_ptr<Read> read(const fs::path& record) const;
+    /// The same without the lessons before it.
+    std::unique_ptr<Read> read_alone(const fs::path& record) const;
     /// House and people around a record or a folder.
     std::shared_ptr<const Academy> academy(const fs::path& path) const {
         return academies_.around(path);
@@ -71,6 +75,7 @@ class Workshop {
     void read_wording();
     void read_library();
     void read_translations();
+    void check_cautions();
     void read_style();
 
     stock::Shelf shelf_;

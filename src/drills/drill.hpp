@@ -12,6 +12,23 @@ namespace drills {
 /// How much room a drill needs: no swing, swing space, range or net.
 enum class Space : std::uint8_t { no_swing, swing, range };
 
+/// What is counted on one day, and how much of it passes.
+struct Count {
+    enum class Of : std::uint8_t {
+        right,       ///< any that were right
+        right_first, ///< right at the first look
+        called,      ///< called right before looking
+    };
+    int tries = 0; ///< 0: this drill is not counted
+    int pass = 0;  ///< so many of the tries; 0: no pass mark
+    int days = 1;  ///< on so many different days
+    int calls = 0; ///< so many of them are called first; 0: the drill has no calls
+    Of of = Of::right;
+};
+
+/// A measure of the student's own shots that the drill's pass mark can be made from.
+enum class Mark : std::uint8_t { none, gate, window };
+
 struct Drill {
     std::string id;     ///< "H1"
     std::string family; ///< hold, face, path, loft, strike, speed, aim, test
@@ -26,6 +43,9 @@ struct Drill {
     std::string check; ///< a yes/no question the student can answer alone
     std::string good_enough;
     std::string pass;
+    Count count;
+    std::string easier; ///< id of an easier drill; empty for none
+    Mark mark = Mark::none;
     std::string cue;
     std::string repair;
     std::string caution;
@@ -44,8 +64,13 @@ std::vector<Drill> read_drills(const diag::Source& source, diag::Findings& findi
 std::vector<Drill> reworded(std::vector<Drill> library, const diag::Source& source,
                             diag::Findings& findings);
 
-/// Drills of `own` replace those of the same id in `library` and add the others.
-std::vector<Drill> merged(std::vector<Drill> library, std::vector<Drill> own);
+/// Drills of `own` replace those of the same id in `library` and add the others. A caution may be
+/// reworded, never dropped: that is an error.
+std::vector<Drill> merged(std::vector<Drill> library, std::vector<Drill> own,
+                          diag::Findings& findings);
+
+/// Whether each 'easier' names a drill that is there.
+void check_easier(const std::vector<Drill>& all, diag::Findings& findings);
 
 const Drill* find(const std::vector<Drill>& all, std::string_view id);
 

@@ -28,10 +28,18 @@ bool off(const std::optional<Middle>& value, double by) {
     return value && std::abs(value->median) >= by;
 }
 
+/// Inside a range that the coach wants nothing is off, however wide it is.
+bool off(const std::optional<Middle>& value, double by, double half) {
+    return off(value, by) && (half <= 0 || std::abs(value->median) > half);
+}
+bool face_is_off(const Observed& seen) { return off(seen.face, face_off, seen.face_half); }
+bool start_is_off(const Observed& seen) { return off(seen.start, start_off, seen.start_half); }
+bool path_is_off(const Observed& seen) { return off(seen.path, path_off, seen.path_half); }
+
 /// The middle half lies on one side of nought.
 bool one_sided(const Middle& value) { return value.lower * value.upper > 0; }
 
-bool face_fine(const Observed& seen) { return seen.face && !off(seen.face, face_off); }
+bool face_fine(const Observed& seen) { return seen.face && !face_is_off(seen); }
 
 /// Turned the way this player calls open, or travelling the way called in-to-out.
 double outward(double angle, unit::Hand hand) { return hand == unit::Hand::right ? angle : -angle; }
@@ -55,21 +63,21 @@ Fit hold(const Observed& seen) {
 }
 
 Fit both_to_one_side(const Observed& seen) {
-    if (!off(seen.face, face_off) || !off(seen.path, path_leans)) return {};
+    if (!face_is_off(seen) || !off(seen.path, path_leans)) return {};
     const double face = seen.face->median, path = seen.path->median;
     if (face * path <= 0 || std::abs(face - path) >= nearly_equal) return {};
     return Rule{"reason.aim-both", {"A1", "F1"}};
 }
 
 Fit to_opposite_sides(const Observed& seen) {
-    if (!off(seen.face, face_off) || !off(seen.path, path_off)) return {};
+    if (!face_is_off(seen) || !path_is_off(seen)) return {};
     if (seen.face->median * seen.path->median >= 0) return {};
     return Rule{"reason.path-reacts", {seen.hold_looked_at ? "F1" : "H1"}};
 }
 
 Fit face(const Observed& seen) {
-    if (!off(seen.face, face_off) || !one_sided(*seen.face)) return {};
-    const bool ball_starts_off = off(seen.start, start_off);
+    if (!face_is_off(seen) || !one_sided(*seen.face)) return {};
+    const bool ball_starts_off = start_is_off(seen);
     return Rule{"reason.face-off", {"F1", ball_starts_off ? "F4" : "F3"}};
 }
 
@@ -79,13 +87,13 @@ Fit face_spread(const Observed& seen) {
 }
 
 Fit start_line(const Observed& seen) {
-    if (!face_fine(seen) || !off(seen.start, start_off)) return {};
+    if (!face_fine(seen) || !start_is_off(seen)) return {};
     return Rule{"reason.aim", {"A1", "F4"}};
 }
 
 /// P2 guards the lead side; a path to the other side gets two lines to compare.
 Fit path(const Observed& seen) {
-    if (!face_fine(seen) || !off(seen.path, path_off)) return {};
+    if (!face_fine(seen) || !path_is_off(seen)) return {};
     const bool to_lead_side = outward(seen.path->median, seen.hand) < 0;
     return Rule{"reason.path", {"P1", to_lead_side ? "P2" : "P4"}};
 }
@@ -117,7 +125,7 @@ Fit tired(const Observed& seen) {
 
 Fit speed(const Observed& seen) {
     if (!seen.speed_wanted || seen.junior || !face_fine(seen)) return {};
-    if (off(seen.path, path_off) || off(seen.start, start_off)) return {};
+    if (path_is_off(seen) || start_is_off(seen)) return {};
     return Rule{"reason.speed", {"V1", "V2"}};
 }
 

@@ -39,6 +39,7 @@ struct Observed {
     std::vector<HoldFault> hold_faults;
     std::size_t shots = 0; ///< counted shots of the last block
     std::optional<Middle> face, path, start;
+    double face_half = 0, path_half = 0, start_half = 0; ///< half of the wanted range, when set
     std::optional<double> loft_above; ///< degrees above the top of the wanted range, 0 inside it
     std::optional<Middle> carry, club_speed; ///< SI
     std::optional<double> club_speed_drift;  ///< last third minus first third, m/s

@@ -41,6 +41,9 @@ constexpr Row rows[] = {
     {"play", &Drill::play, 80, ""},
 };
 
+constexpr std::array<std::string_view, 3> counted{"right", "right first", "called"};
+constexpr std::array<std::string_view, 2> marks{"gate", "window"};
+
 std::size_t letters(std::string_view text) {
     return static_cast<std::size_t>(std::ranges::count_if(
         text, [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
@@ -65,8 +68,8 @@ void expect_short(const Field& field, std::string_view text, std::size_t longest
 
 const std::vector<std::string_view>& known_keys() {
     static const std::vector<std::string_view> keys = [] {
-        std::vector<std::string_view> all{"id",    "family",       "space", "minutes",
-                                          "steps", "junior steps", "serves"};
+        std::vector<std::string_view> all{"id",           "family", "space", "minutes", "steps",
+                                          "junior steps", "serves", "count", "easier",  "mark"};
         for (const auto& row : rows)
             all.push_back(row.key);
         return all;
@@ -104,6 +107,19 @@ void read_lines(const Field& field, Drill& drill, bool translation) {
     }
 }
 
+void read_count(const Field& field, Count& count) {
+    if (!field) return;
+    field.only({"tries", "pass", "days", "calls", "of"});
+    count.tries = field.required("tries", "tries: 10").whole(1, 50).value_or(0);
+    if (const auto pass = field.at("pass").whole(1, 50)) count.pass = *pass;
+    if (const auto days = field.at("days").whole(1, 14)) count.days = *days;
+    if (const auto calls = field.at("calls").whole(1, 50)) count.calls = *calls;
+    if (const auto of = field.at("of").one_of(counted)) count.of = static_cast<Count::Of>(*of);
+    if (count.tries > 0 && std::max(count.pass, count.calls) > count.tries)
+        field.error("'count' asks for more than its " + std::to_string(count.tries) + " tries",
+                    "for example count: {tries: 10, pass: 8}");
+}
+
 Drill read_drill(const Field& field) {
     Drill drill;
     drill.span = field.span();
@@ -118,6 +134,9 @@ Drill read_drill(const Field& field) {
     drill.steps =
         read_steps(field.required("steps", "steps: [Take your hold., Look down.]"), most_steps);
     drill.junior_steps = read_steps(field.at("junior steps"), most_junior_steps);
+    read_count(field.at("count"), drill.count);
+    drill.easier = field.at("easier").text().value_or("");
+    if (const auto mark = field.at("mark").one_of(marks)) drill.mark = static_cast<Mark>(*mark + 1);
     for (const auto& item : field.at("serves").items())
         if (auto text = item.text()) drill.serves.push_back(std::move(*text));
     return drill;
@@ -174,15 +193,31 @@ std::vector<Drill> read_drills(const diag::Source& source, diag::Findings& findi
     return drills;
 }
 
-std::vector<Drill> merged(std::vector<Drill> library, std::vector<Drill> own) {
+std::vector<Drill> merged(std::vector<Drill> library, std::vector<Drill> own,
+                          diag::Findings& findings) {
     for (auto& drill : own) {
         const auto same = std::ranges::find(library, drill.id, &Drill::id);
-        if (same == library.end())
+        if (same == library.end()) {
             library.push_back(std::move(drill));
-        else
-            *same = std::move(drill);
+            continue;
+        }
+        if (!same->caution.empty() && drill.caution.empty())
+            findings.error(drill.span,
+                           "the drill '" + drill.id + "' drops the caution of the one it replaces",
+                           "a caution may be said in other words, never left out: add 'caution: " +
+                               same->caution + "'");
+        *same = std::move(drill);
     }
     return library;
+}
+
+void check_easier(const std::vector<Drill>& all, diag::Findings& findings) {
+    for (const auto& drill : all)
+        if (!drill.easier.empty() && (drill.easier == drill.id || !find(all, drill.easier)))
+            findings.error(drill.span,
+                           "the drill '" + drill.id + "' names '" + drill.easier +
+                               "' as its easier one, which is no other drill",
+                           "name a drill that is there, or leave 'easier' out");
 }
 
 const Drill* find(const std::vector<Drill>& all, std::string_view id) {

@@ -66,7 +66,7 @@ std::vector<std::string_view> drill_pictures() {
 bool has_drill_picture(std::string_view name) { return find(name) != nullptr; }
 
 ink::Drawing drill_picture(const Easel& easel, std::string_view name, unit::Hand hand, double width,
-                           double height, const ink::Drawing* ready) {
+                           double height, const ink::Drawing* ready, const PictureNote* note) {
     if (ready && ready->size.width <= width && ready->size.height <= height) {
         ink::Drawing out;
         out.size = {width, height};
@@ -77,8 +77,9 @@ ink::Drawing drill_picture(const Easel& easel, std::string_view name, unit::Hand
     const Row* row = find(name);
     if (!row) return {};
     Sketch sketch(easel, hand, {width, height});
+    if (note) sketch.note = note->label;
     row->draw(sketch);
-    return sketch.done(easel.words.say(row->alternative));
+    return sketch.done(note ? note->message : easel.words.say(row->alternative));
 }
 
 } // namespace figure

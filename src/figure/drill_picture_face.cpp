@@ -50,7 +50,7 @@ void gate(Sketch& s) {
     s.line({{-43, -190}, {43, -190}}, Sketch::thin);
     s.line({{-43, -198}, {-43, -182}}, Sketch::thin);
     s.line({{43, -198}, {43, -182}}, Sketch::thin);
-    s.words("drillpic.gate.wide", {82, -210}, text::Align::left);
+    s.noted("drillpic.gate.wide", {82, -210}, text::Align::left);
     s.ball({0, 0});
     s.putter({0, 30}, 240);
 }

@@ -69,7 +69,7 @@ void butt_end(Sketch& s) {
 }
 
 void kettle(Sketch& s) {
-    s.scene({-190, -330, 460, 350});
+    s.scene({-190, -330, 720, 380});
     ink::Path body;
     body.move({-110, 0}).curve({-130, -110}, {-95, -190}, {-30, -190});
     body.curve({35, -190}, {70, -110}, {50, 0}).close();
@@ -82,11 +82,16 @@ void kettle(Sketch& s) {
             ink::Path{}.move({x + 14, -196}).curve({x - 8, -226}, {x + 36, -240}, {x + 14, -272}),
             Sketch::thin);
     }
-    s.line({{-180, 0}, {262, 0}}, Sketch::usual);
-    // the club waits beside it
-    s.limbs({{{{166, -16}, {206, -230}}, 9}}, Sketch::usual);
-    s.limbs({{{{203, -214}, {224, -326}}, 19}}, Sketch::heavy, ink::grey(0.9));
-    s.shape({{160, -28}, {176, -24}, {232, -12}, {230, -1}, {160, -1}});
+    s.line({{-180, 0}, {70, 0}}, Sketch::usual); // the worktop ends there
+    s.line({{70, 0}, {70, 26}}, Sketch::usual);
+    s.line({{70, 26}, {520, 26}}, Sketch::usual);
+    // the club waits two steps away
+    s.limbs({{{{446, 10}, {474, -204}}, 9}}, Sketch::usual);
+    s.limbs({{{{472, -190}, {486, -302}}, 19}}, Sketch::heavy, ink::grey(0.9));
+    s.shape({{440, -2}, {456, 2}, {512, 14}, {510, 25}, {440, 25}});
+    s.arrow({260, -60}, {160, -60}, Sketch::usual);
+    s.arrow({320, -60}, {420, -60}, Sketch::usual);
+    s.words("drillpic.kettle.apart", {290, -86});
 }
 
 void joined(Sketch& s) {

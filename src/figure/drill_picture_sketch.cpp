@@ -107,13 +107,21 @@ void Sketch::limbs(const std::vector<Limb>& limbs, double width, ink::Colour fil
     pass(-width, fill);
 }
 
-void Sketch::words(std::string_view key, ink::Point at, text::Align align) {
+void Sketch::set_words(const std::string& words, ink::Point at, text::Align align) {
     if (left_ && align != text::Align::centre)
         align = align == text::Align::left ? text::Align::right : text::Align::left;
     ink::Style style = easel_.theme.setting(theme::Text::caption).style;
-    ink::Words set = label(easel_, style, easel_.words.say(key), to(at), align);
+    ink::Words set = label(easel_, style, words, to(at), align);
     set.at.x = std::clamp(set.at.x, 0.0, std::max(0.0, paper_.width - set.width));
     drawing_.add(std::move(set));
+}
+
+void Sketch::words(std::string_view key, ink::Point at, text::Align align) {
+    set_words(easel_.words.say(key), at, align);
+}
+
+void Sketch::noted(std::string_view key, ink::Point at, text::Align align) {
+    set_words(note.empty() ? easel_.words.say(key) : note, at, align);
 }
 
 void Sketch::words_unturned(std::string_view key, ink::Point at) {

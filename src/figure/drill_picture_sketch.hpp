@@ -21,6 +21,8 @@ struct Limb {
 /// scene; the scene is fitted into the paper's box and mirrored for left-handers.
 class Sketch {
   public:
+    std::string note; ///< what was measured, in place of a picture's usual words
+
     static constexpr double thin = 0.8, usual = 1.0, heavy = 1.4;
 
     Sketch(const Easel& easel, unit::Hand hand, ink::Size paper)
@@ -49,6 +51,8 @@ class Sketch {
     /// Words by key; `at` is where their middle, left or right end stands (mirrored with the
     /// scene).
     void words(std::string_view key, ink::Point at, text::Align align = text::Align::centre);
+    /// `note` when there is one, else the words of the key.
+    void noted(std::string_view key, ink::Point at, text::Align align = text::Align::centre);
     /// The same at a place that is not mirrored: for words that mean left and right.
     void words_unturned(std::string_view key, ink::Point at);
 
@@ -75,6 +79,7 @@ class Sketch {
     ink::Drawing done(std::string message);
 
   private:
+    void set_words(const std::string& words, ink::Point at, text::Align align);
     ink::Point to(ink::Point p) const;
     ink::Path to(const ink::Path& path) const;
     static Points turned(const Points& points, ink::Point at, double degrees);

@@ -1,5 +1,6 @@
 #include "page/drill_facts.hpp"
 
+#include "page/drill_loop.hpp"
 #include "page/drill_sign.hpp"
 #include "page/parts.hpp"
 #include "words/side.hpp"
@@ -13,22 +14,6 @@ using figure::Easel;
 using theme::Text;
 
 namespace {
-
-std::string reason_words(const Easel& easel, const Story& story, const std::string& key) {
-    std::string value, way;
-    for (const Evidence& e : story.evidence) {
-        const bool wanted = key == "reason.path" ? e.measure == unit::Measure::path
-                                                 : e.measure == unit::Measure::face;
-        if (!wanted) continue;
-        const auto& last = e.change.after.count > 0 ? e.change.after : e.change.before;
-        if (last.count == 0) continue;
-        value = key == "reason.face-spread"
-                    ? words::quantity(e.measure, last.upper - last.lower, easel.words)
-                    : words::side(e.measure, last.median, easel.words);
-        way = easel.words.say(last.median < 0 ? "drillpic.call.left" : "drillpic.call.right");
-    }
-    return easel.words.say(key, {{"value", value}, {"way", way}});
-}
 
 /// Baseline of the first line of a paragraph of that style.
 double first_baseline(const Easel& easel, const theme::Setting& setting) {
@@ -86,10 +71,32 @@ std::vector<std::string> drill_cautions(const Easel& easel, const drills::Drill&
     return lines;
 }
 
+std::string proposal_reason(const words::Speaker& words, const Story& story,
+                            const std::string& key) {
+    std::string value, way;
+    for (const Evidence& e : story.evidence) {
+        const bool wanted = key == "reason.path" ? e.measure == unit::Measure::path
+                                                 : e.measure == unit::Measure::face;
+        if (!wanted) continue;
+        const auto& last = e.change.after.count > 0 ? e.change.after : e.change.before;
+        if (last.count == 0) continue;
+        value = key == "reason.face-spread"
+                    ? ::words::quantity(e.measure, last.upper - last.lower, words)
+                    : ::words::side(e.measure, last.median, words);
+        way = words.say(last.median < 0 ? "drillpic.call.left" : "drillpic.call.right");
+    }
+    return words.say(key, {{"value", value}, {"way", way}});
+}
+
 DrillReason drill_reason(const Easel& easel, const Story& story, const ChosenDrill& chosen) {
     if (!chosen.wish.why.empty()) return {chosen.wish.why, true};
     if (!chosen.reason_key.empty() && easel.words.has(chosen.reason_key)) {
-        std::string text = reason_words(easel, story, chosen.reason_key);
+        std::string text =
+            chosen.reason_key.starts_with("loop.")
+                ? easel.words.say(chosen.reason_key,
+                                  {{"stage", stage_words(easel.words, chosen.stage.value_or(
+                                                                          unit::Stage::place))}})
+                : proposal_reason(easel.words, story, chosen.reason_key);
         if (chosen.proposed) text += " " + easel.words.say("drill.of-program");
         return {text, false};
     }
@@ -98,18 +105,24 @@ DrillReason drill_reason(const Easel& easel, const Story& story, const ChosenDri
     return {text, false};
 }
 
+std::string drill_sign_text(const Easel& easel, const ChosenDrill& chosen, std::size_t index) {
+    return chosen.sign.empty() ? easel.words.say("drill.number", {{"n", index + 1}}) : chosen.sign;
+}
+
 ink::Drawing drill_head(const Easel& easel, const Story& story, std::size_t index, bool with_reason,
                         double width) {
     const auto& w = easel.words;
     const ChosenDrill& chosen = story.drills[index];
     theme::Setting number = easel.theme.setting(Text::numeral);
     number.style.size = std::max(92.0, number.style.size);
-    ink::Words digit = figure::label(easel, number.style, w.say("drill.number", {{"n", index + 1}}),
+    ink::Words digit = figure::label(easel, number.style, drill_sign_text(easel, chosen, index),
                                      {width, number.style.size * 0.73}, text::Align::right);
     const double column = width - digit.width - 18;
 
     std::string over = w.say(index == 0 ? "page.drill.question" : "page.second-drill.question");
-    if (story.drills.size() > 1)
+    if (!chosen.sign.empty())
+        over = w.say("book.family." + chosen.drill.family);
+    else if (story.drills.size() > 1)
         over += " " + w.say("page.drill.title", {{"n", index + 1}, {"of", story.drills.size()}});
     theme::Setting name = easel.theme.setting(Text::title);
     const double larger = name.style.size < 29 ? 30.0 / name.style.size : 1;
@@ -225,10 +238,11 @@ ink::Drawing drill_check(const Easel& easel, std::string_view label, std::string
 
 ink::Drawing drill_caution_lines(const Easel& easel, const std::vector<std::string>& lines,
                                  double width, double label_width) {
+    const Text size = easel.words.voice().junior ? Text::body : Text::caption;
     ink::Drawing body;
     body.add(ink::Tag{true, "L", {}});
     for (const auto& line : lines) {
-        ink::Drawing text = figure::paragraph(easel, Text::caption, line, width - label_width);
+        ink::Drawing text = figure::paragraph(easel, size, line, width - label_width);
         const double height = text.size.height;
         body.add(tagged(tagged(std::move(text), "LBody"), "LI"), {0, body.size.height});
         body.size.height += height;
@@ -236,7 +250,7 @@ ink::Drawing drill_caution_lines(const Easel& easel, const std::vector<std::stri
     body.add(ink::Tag{false, "L", {}});
     body.size.width = width - label_width;
     return beside(easel, easel.words.say("drill.caution"), std::move(body),
-                  easel.theme.setting(Text::caption), label_width);
+                  easel.theme.setting(size), label_width);
 }
 
 ink::Drawing drill_needs(const Easel& easel, const drills::Drill& drill, double width) {

@@ -12,12 +12,21 @@ namespace page {
 std::vector<std::string> drill_cautions(const figure::Easel& easel, const drills::Drill& drill,
                                         bool junior);
 
+/// Why the printed rules take a drill: the sentence of a key such as "reason.face-off", filled with
+/// what was measured.
+std::string proposal_reason(const words::Speaker& words, const Story& story,
+                            const std::string& key);
+
 /// The coach's own reason, else the program's, else the drill's purpose.
 struct DrillReason {
     std::string text;
     bool coach = false; ///< in the coach's own words
 };
 DrillReason drill_reason(const figure::Easel& easel, const Story& story, const ChosenDrill& chosen);
+
+/// "1", or what the drill bears instead: "H1" in the drill book.
+std::string drill_sign_text(const figure::Easel& easel, const ChosenDrill& chosen,
+                            std::size_t index);
 
 /// Question, name, reason, and the very large number in the outer corner.
 ink::Drawing drill_head(const figure::Easel& easel, const Story& story, std::size_t index,

@@ -2,6 +2,7 @@
 
 #include "figure/drill_picture.hpp"
 #include "page/drill_facts.hpp"
+#include "page/drill_mark.hpp"
 #include "page/drill_plan.hpp"
 #include "page/log_grid.hpp"
 #include "page/parts.hpp"
@@ -14,6 +15,8 @@ using figure::Easel;
 using theme::Text;
 
 namespace {
+
+constexpr int path_rows = 6; ///< heights of a log row that a junior's path takes
 
 /// What is left out, in the order stated in the header.
 struct Level {
@@ -103,9 +106,13 @@ class Composer {
         if (drill().picture.empty()) return {};
         std::optional<ink::Drawing> ready;
         if (hold_) ready = hold_(drill().picture, wide, high);
+        const auto& mark = chosen().mark;
+        figure::PictureNote note;
+        const bool noted = mark && mark->kind == drills::Mark::gate;
+        if (noted) note = {mark_label(*mark, easel_.words), mark_alternative(*mark, easel_.words)};
         ink::Drawing drawing =
             figure::drill_picture(easel_, drill().picture, story_.lesson.student.hand.value, wide,
-                                  high, ready ? &*ready : nullptr);
+                                  high, ready ? &*ready : nullptr, noted ? &note : nullptr);
         if (drawing.size.height <= 0) return {};
         return stacked(
             {tagged(std::move(drawing), "Figure"),
@@ -114,7 +121,13 @@ class Composer {
     }
 
     std::vector<std::string> steps() const {
-        if (!junior_) return drill().steps;
+        if (!junior_) {
+            auto steps = drill().steps;
+            const auto& mark = chosen().mark;
+            if (mark && mark->kind == drills::Mark::gate)
+                steps.front() = mark_step(*mark, easel_.words);
+            return steps;
+        }
         auto steps = drill().junior_steps.empty() ? drill().steps : drill().junior_steps;
         if (steps.size() > 3) steps.resize(3);
         return steps;
@@ -139,6 +152,24 @@ class Composer {
         return side_by_side({{text, 0}, {stacked({shown, needs}, 8), left + gutter}});
     }
 
+    /// The coach's pass mark, else the one from the student's shots, else the drill's own.
+    std::string pass() const {
+        if (chosen().wish.pass.empty() && chosen().mark)
+            return mark_pass(*chosen().mark, log_count(chosen()).count, easel_.words);
+        return wished(chosen().wish.pass, drill().pass);
+    }
+
+    /// A junior's dose is a count and three days a week, no more.
+    std::string dose() const {
+        const std::string& own = wished(chosen().wish.dose, drill().dose);
+        if (!junior_)
+            return own + (own.empty() ? "" : " · ") +
+                   say("drill.minutes", {{"n", drill().minutes}});
+        const LogCount count = log_count(chosen());
+        if (count.open || count.count.tries == 0) return own;
+        return say("junior.dose", {{"n", count.count.tries}});
+    }
+
     enum class Facts { all, doing, judging };
     ink::Drawing facts(const Level& level, Facts which = Facts::all) const {
         const double w = width(), label = label_width();
@@ -147,16 +178,12 @@ class Composer {
             if (!words.empty()) rows.push_back(drill_fact(easel_, say(key), words, w, label));
         };
         const bool doing = which != Facts::judging, judging = which != Facts::doing;
-        const std::string& dose = wished(chosen().wish.dose, drill().dose);
-        if (doing)
-            fact("drill.dose", junior_ ? dose
-                                       : dose + (dose.empty() ? "" : " · ") +
-                                             say("drill.minutes", {{"n", drill().minutes}}));
+        if (doing) fact("drill.dose", dose());
         if (doing && !drill().check.empty())
             rows.push_back(drill_check(easel_, say("drill.check"), drill().check, w, label));
         if (judging && !junior_) {
             if (level.good_enough) fact("drill.good-enough", drill().good_enough);
-            fact("drill.pass", wished(chosen().wish.pass, drill().pass));
+            fact("drill.pass", pass());
         }
         if (judging && level.repair) fact("drill.repair", drill().repair);
         auto lines = drill_cautions(easel_, drill(), junior_);
@@ -167,7 +194,8 @@ class Composer {
 
     ink::Drawing plan() const {
         const double label = label_width();
-        ink::Drawing body = drill_plan(easel_, story_.lesson.plan, index_ + 1, width() - label);
+        ink::Drawing body = drill_plan(easel_, story_.lesson.plan,
+                                       drill_sign_text(easel_, chosen(), index_), width() - label);
         ink::Drawing name = figure::paragraph(easel_, Text::label, say("plan.title"), label - 6);
         ink::Drawing out;
         out.size = {width(), body.size.height};
@@ -200,16 +228,17 @@ class Composer {
                                      "P")},
                              0),
                      10);
-            side.add(tagged(log_path(easel_, width(), row * log_rows), "Figure"), 4);
+            side.add(tagged(log_path(easel_, width(), row * path_rows), "Figure"), 4);
             return;
         }
-        if (level.stages) side.add(log_stages(easel_, drill(), width()), 7);
+        if (level.stages) side.add(log_stages(easel_, chosen(), width()), 7);
+        const LogCount count = log_count(chosen());
         const int half = log_days / 2;
         if (large_) {
-            side.add(log_grid(easel_, 1, half, width(), row), 8);
-            side.add(log_grid(easel_, half + 1, log_days, width(), row), 6);
+            side.add(log_grid(easel_, count, 1, half, width(), row), 8);
+            side.add(log_grid(easel_, count, half + 1, log_days, width(), row), 6);
         } else {
-            side.add(log_grid(easel_, 1, log_days, width(), row), 6);
+            side.add(log_grid(easel_, count, 1, log_days, width(), row), 6);
         }
         side.add(log_note(level.stages), 2);
     }
@@ -218,13 +247,14 @@ class Composer {
     template <class Build>
     ink::Drawing fitted(Build build) const {
         const double floor = least_log_cell + 0.05;
+        const int rows = junior_ ? path_rows : log_rows(log_count(chosen()));
         Side side;
         for (const Level& level : levels(drill_cautions(easel_, drill(), junior_).size())) {
             side = build(level, floor);
             const double spare = live_.height - side.height();
             if (spare < 0) continue;
-            const double grow = std::min(spare * 0.6 / log_rows / (large_ ? 2 : 1),
-                                         junior_ ? 16.0 : 2.0 * figure::mm);
+            const double grow =
+                std::min(spare * 0.6 / rows / (large_ ? 2 : 1), junior_ ? 16.0 : 2.0 * figure::mm);
             side = build(level, floor + grow);
             break;
         }
@@ -239,7 +269,7 @@ class Composer {
             side.add(facts(level), 7);
             side.add(plan(), 5);
             fill_log(side, level, row);
-            side.add(log_cold(easel_, story_.lesson, drill(), width()), 7);
+            side.add(log_cold(easel_, story_, chosen(), width()), 7);
             return side;
         });
     }
@@ -267,7 +297,7 @@ class Composer {
             side.add(facts(level, Facts::judging), 0);
             side.add(plan(), 8);
             fill_log(side, level, row);
-            side.add(log_cold(easel_, story_.lesson, drill(), width()), 7);
+            side.add(log_cold(easel_, story_, chosen(), width()), 7);
             return side;
         });
     }

@@ -96,7 +96,7 @@ ink::Drawing sentence_to_fill(const Easel& easel, std::string_view sentence, dou
     return out;
 }
 
-ink::Drawing drill_plan(const Easel& easel, const record::Plan& plan, std::size_t number,
+ink::Drawing drill_plan(const Easel& easel, const record::Plan& plan, std::string_view number,
                         double width) {
     const auto hole = [](const std::string& typed) {
         return typed.empty() ? std::string(1, blank) : typed;

@@ -8,8 +8,8 @@
 namespace page {
 
 /// Both sentences of the plan for drill `number`.
-ink::Drawing drill_plan(const figure::Easel& easel, const record::Plan& plan, std::size_t number,
-                        double width);
+ink::Drawing drill_plan(const figure::Easel& easel, const record::Plan& plan,
+                        std::string_view number, double width);
 
 /// One sentence in which every U+001F is a place to write on.
 ink::Drawing sentence_to_fill(const figure::Easel& easel, std::string_view sentence, double width);

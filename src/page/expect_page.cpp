@@ -52,9 +52,10 @@ NoteGroup when_to_stop(const Easel& easel) {
             true};
 }
 
-NoteGroup cautions(const Easel& easel, const Story& story, Text style) {
+} // namespace
+
+NoteGroup cautions(const Easel& easel, bool junior, Text style) {
     const auto head = [&](const char* key) { return easel.words.say(key); };
-    const bool junior = story.lesson.student.age == record::Age::junior;
     NoteGroup group{head("caution.title"), {}, false};
     const auto add = [&](std::initializer_list<const char*> keys, const char* title) {
         group.notes.push_back(sentences(easel, keys, title ? head(title) : std::string(), style));
@@ -67,20 +68,19 @@ NoteGroup cautions(const Easel& easel, const Story& story, Text style) {
     add({"caution.range", "caution.range.forward", "caution.range.warning", "caution.range.backs"},
         "caution.range.head");
     add({"caution.indoors", "caution.indoors.lift"}, "caution.indoors.head");
-    if (!junior)
-        add({"caution.junior", "caution.junior.listen", "caution.junior.balls"},
-            "caution.junior.head");
     add({"caution.slow", "caution.hand", "caution.hand.tell"}, "drillpage.hand-head");
     add({junior ? "caution.speed.junior" : "caution.speed", "caution.rules"}, nullptr);
     return group;
 }
+
+namespace {
 
 /// The rule behind the verdict words, for a sheet that has shots.
 NoteGroup how_to_read(const Easel& easel, const Story& story) {
     NoteGroup group{easel.words.say("drillpage.read.title"), {}, false};
     if (story.evidence.empty() || story.lesson.student.age == record::Age::junior) return group;
     const auto say = [&](const char* key, const char* head) {
-        group.notes.push_back({easel.words.say(head), easel.words.say(key), Text::body});
+        group.notes.push_back({easel.words.say(head), easel.words.say(key), Text::caption});
     };
     say("drillpage.read.changed", "verdict.changed.head");
     say("drillpage.read.probably", "verdict.probably.head");
@@ -92,7 +92,7 @@ NoteGroup how_to_read(const Easel& easel, const Story& story) {
              {{"x", words::fixed(words::square_within_degrees, 1, easel.words.language()) + "°"}}) +
              " " + easel.words.say("caution.measured") + " " +
              easel.words.say("caution.measured.shots"),
-         Text::body});
+         Text::caption});
     return group;
 }
 
@@ -102,16 +102,16 @@ Section expect_page(const Easel& easel, const Story& story) {
     Section section;
     section.name = "expect";
     section.title = easel.words.say("page.expect.question");
+    const bool junior = story.lesson.student.age == record::Age::junior;
     std::vector<NoteGroup> over;
     if (!story.lesson.comment.empty())
         over.push_back(
             {easel.words.say("coach.comment"), {{{}, story.lesson.comment, Text::coach}}, false});
     const NoteGroup reading = how_to_read(easel, story);
-    const Text small = reading.notes.empty() ? Text::body : Text::caption;
     section.blocks = page_of_notes(
         easel, section.title, over,
         {what_may_happen(easel, story), when_to_stop(easel), if_it_goes_wrong(easel, story)},
-        {cautions(easel, story, small), reading}, easel.words.say("notes.questions"));
+        {cautions(easel, junior, Text::body), reading}, easel.words.say("notes.questions"));
     return section;
 }
 

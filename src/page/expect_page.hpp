@@ -2,9 +2,13 @@
 #pragma once
 
 #include "page/block.hpp"
+#include "page/log_notes.hpp"
 #include "page/story.hpp"
 
 namespace page {
+
+/// All cautions under one title; those for juniors only on a junior's sheet.
+NoteGroup cautions(const figure::Easel& easel, bool junior, theme::Text style);
 
 /// The coach's words, what to expect, repair lines, when to stop, every caution, how to read the
 /// words of this sheet, and lines for questions down to the foot of the page.

@@ -13,6 +13,7 @@ std::string whose(const figure::Easel& easel, const record::Lesson& lesson) {
 }
 
 std::string which(const figure::Easel& easel, const record::Lesson& lesson) {
+    if (!lesson.date.value.ok()) return {};
     const std::string date = words::date_long(lesson.date.value, easel.words);
     std::string text =
         lesson.number ? easel.words.say("head.lesson-date", {{"n", *lesson.number}, {"date", date}})

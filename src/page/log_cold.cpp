@@ -2,6 +2,7 @@
 #include "page/log_grid.hpp"
 
 #include "figure/symbol.hpp"
+#include "page/drill_loop.hpp"
 #include "page/parts.hpp"
 #include "words/date.hpp"
 
@@ -39,20 +40,22 @@ ink::Drawing initials(const Easel& easel, double width) {
     return out;
 }
 
-ink::Drawing ten_boxes(const Easel& easel, double width) {
+ink::Drawing boxes(const Easel& easel, int count, double width) {
     const double tail = easel.theme.setting(Text::body).style.size * 5.2;
-    const double pitch = (width - tail) / 10, side = std::min(pitch - 3, 7.5 * figure::mm);
+    const double pitch = std::min((width - tail) / count, 9 * figure::mm),
+                 side = std::min(pitch - 3, 7.5 * figure::mm);
     ink::Drawing out;
     out.size = {width, side + 1};
-    for (int i = 0; i < 10; ++i)
+    for (int i = 0; i < count; ++i)
         out.add(ink::Stroke{ink::Path::rect({i * pitch + 0.5, 0.5, side, side}),
                             1.0,
                             easel.theme.text,
                             {},
                             ink::Cap::butt});
-    const double base = side - 4, from = 10 * pitch;
-    ink::Words of = figure::label(easel, Text::body, easel.words.say("cold.out-of"), {width, base},
-                                  text::Align::right);
+    const double base = side - 4, from = count * pitch, end = from + tail;
+    ink::Words of =
+        figure::label(easel, Text::body, easel.words.say("cold.out-of.n", {{"n", count}}),
+                      {end, base}, text::Align::right);
     out.add(ink::Stroke{ink::Path::segment({from, base + 2}, {of.at.x - 3, base + 2}),
                         easel.theme.widths.axis,
                         easel.theme.text,
@@ -66,8 +69,10 @@ ink::Drawing ten_boxes(const Easel& easel, double width) {
 
 } // namespace
 
-ink::Drawing log_cold(const Easel& easel, const record::Lesson& lesson, const drills::Drill& drill,
+ink::Drawing log_cold(const Easel& easel, const Story& story, const ChosenDrill& chosen,
                       double width) {
+    const record::Lesson& lesson = story.lesson;
+    const int count = cold_boxes(log_count(chosen));
     const auto& w = easel.words;
     const bool junior = lesson.student.age == record::Age::junior;
     const double pad = 7, gutter = 14, inner = width - 2 * pad;
@@ -82,9 +87,9 @@ ink::Drawing log_cold(const Easel& easel, const record::Lesson& lesson, const dr
     const std::string bring =
         lesson.next ? w.say("cold.bring", {{"date", words::date_long(*lesson.next, w)}})
                     : w.say("cold.bring-next");
-    const char* what = junior                                   ? "cold.junior"
-                       : drill.space == drills::Space::no_swing ? "cold.placements"
-                                                                : "cold.shots";
+    const char* what = junior                                          ? "cold.junior.n"
+                       : chosen.drill.space == drills::Space::no_swing ? "cold.placements.n"
+                                                                       : "cold.shots.n";
     const double sign = easel.theme.setting(Text::heading).style.size;
     ink::Drawing head = figure::paragraph(easel, Text::heading, when, left - sign - 4);
     ink::Drawing title;
@@ -93,12 +98,12 @@ ink::Drawing log_cold(const Easel& easel, const record::Lesson& lesson, const dr
                 {sign * 0.4, easel.theme.setting(Text::heading).leading / 2}, sign * 0.36,
                 easel.theme.text);
     title.add(tagged(head, "H2"), {sign + 4, 0});
-    const ink::Drawing words = stacked(
-        {title,
-         tagged(figure::paragraph(easel, Text::caption, w.say(what) + " " + bring, left), "P")},
-        1);
+    std::string told = w.say(what, {{"n", count}}) + " " + bring;
+    if (const auto answer = cold_answer(story, w); !answer.empty()) told += " " + answer;
+    const ink::Drawing words =
+        stacked({title, tagged(figure::paragraph(easel, Text::caption, told, left), "P")}, 1);
     const ink::Drawing marks =
-        stacked({ten_boxes(easel, right), initials(easel, right)}, wide ? 3 : 6);
+        stacked({boxes(easel, count, right), initials(easel, right)}, wide ? 3 : 6);
     const ink::Drawing body =
         wide ? side_by_side({{words, 0}, {marks, left + gutter}}) : stacked({words, marks}, 6);
     ink::Drawing out;

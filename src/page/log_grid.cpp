@@ -27,23 +27,31 @@ void cell(ink::Drawing& d, std::string_view role, std::vector<ink::Words> words)
 
 struct LogRow {
     const char* label;
-    enum Kind { date, stage, empty, of_ten, of_five } kind;
+    enum Kind { date, stage, empty, of } kind;
+    int tries = 0; ///< 0: the student writes both
 };
-constexpr std::array<LogRow, log_rows> grid_rows{{
-    {"log.date", LogRow::date},
-    {"log.stage", LogRow::stage},
-    {"log.done", LogRow::empty},
-    {"log.right-first", LogRow::of_ten},
-    {"log.called", LogRow::of_five},
-    {"drillpage.strange-row", LogRow::empty},
-}};
 
-std::vector<ink::Words> printed(const Easel& easel, LogRow::Kind kind, int day, ink::Rect box) {
+std::vector<LogRow> rows_of(const LogCount& log) {
+    using Of = drills::Count::Of;
+    const auto& count = log.count;
+    std::vector<LogRow> rows{
+        {"log.date", LogRow::date}, {"log.stage", LogRow::stage}, {"log.done", LogRow::empty}};
+    if (count.tries > 0)
+        rows.push_back({count.of == Of::called        ? "log.called"
+                        : count.of == Of::right_first ? "log.right-first"
+                                                      : "drill.count.right",
+                        LogRow::of, log.open ? 0 : count.tries});
+    if (count.calls > 0) rows.push_back({"log.called", LogRow::of, log.open ? 0 : count.calls});
+    rows.push_back({"drillpage.strange-row", LogRow::empty});
+    return rows;
+}
+
+std::vector<ink::Words> printed(const Easel& easel, const LogRow& row, int day, ink::Rect box) {
     const auto& w = easel.words;
     const ink::Style tick = easel.theme.setting(Text::tick).style;
     const double inset = 2.5;
     std::vector<ink::Words> out;
-    switch (kind) {
+    switch (row.kind) {
     case LogRow::date:
         out.push_back(figure::label(easel, tick, w.say("drill.number", {{"n", day}}),
                                     {box.x + inset, box.y + inset + tick.size * 0.72}));
@@ -55,12 +63,14 @@ std::vector<ink::Words> printed(const Easel& easel, LogRow::Kind kind, int day, 
                 {box.x + box.width * (0.2 + 0.3 * i), box.centre().y + figure::middle(tick)},
                 text::Align::centre));
         break;
-    case LogRow::of_ten:
-    case LogRow::of_five:
-        out.push_back(figure::label(
-            easel, tick, w.say("drillpage.of", {{"n", kind == LogRow::of_ten ? 10 : 5}}),
-            {box.right() - inset, box.bottom() - inset - 0.5}, text::Align::right));
+    case LogRow::of: {
+        const std::string of =
+            row.tries > 0 ? w.say("drillpage.of", {{"n", row.tries}}) : std::string("/");
+        const double right = row.tries > 0 ? box.right() - inset : box.centre().x + inset;
+        out.push_back(figure::label(easel, tick, of, {right, box.bottom() - inset - 0.5},
+                                    text::Align::right));
         break;
+    }
     case LogRow::empty:
         break;
     }
@@ -69,7 +79,26 @@ std::vector<ink::Words> printed(const Easel& easel, LogRow::Kind kind, int day, 
 
 } // namespace
 
-ink::Drawing log_grid(const Easel& easel, int first, int last, double width, double row_height) {
+LogCount log_count(const ChosenDrill& chosen) {
+    LogCount out{chosen.drill.count, false};
+    if (chosen.wish.tries)
+        out.count.tries = *chosen.wish.tries;
+    else if (!chosen.wish.dose.empty())
+        out.open = true;
+    out.count.calls = std::min(out.count.calls, out.count.tries);
+    return out;
+}
+
+int log_rows(const LogCount& count) { return static_cast<int>(rows_of(count).size()); }
+
+int cold_boxes(const LogCount& count) {
+    return count.open || count.count.tries == 0 ? 10 : std::min(10, count.count.tries);
+}
+
+ink::Drawing log_grid(const Easel& easel, const LogCount& count, int first, int last, double width,
+                      double row_height) {
+    const std::vector<LogRow> grid_rows = rows_of(count);
+    const int log_rows = static_cast<int>(grid_rows.size());
     const int days = last - first + 1;
     const auto& head = easel.theme.setting(Text::table_head);
     // labels take what the cells can spare, so that all cells are alike
@@ -93,7 +122,7 @@ ink::Drawing log_grid(const Easel& easel, int first, int last, double width, dou
         cell(out, "TH", std::move(words));
         for (int d = 0; d < days; ++d)
             cell(out, r == 0 ? "TH" : "TD",
-                 printed(easel, grid_rows[static_cast<std::size_t>(r)].kind, first + d,
+                 printed(easel, grid_rows[static_cast<std::size_t>(r)], first + d,
                          {label_width + d * cell_width, y, cell_width, row_height}));
         out.add(ink::Tag{false, "TR", {}});
     }
@@ -109,7 +138,8 @@ ink::Drawing log_grid(const Easel& easel, int first, int last, double width, dou
     return out;
 }
 
-ink::Drawing log_stages(const Easel& easel, const drills::Drill& drill, double width) {
+ink::Drawing log_stages(const Easel& easel, const ChosenDrill& chosen, double width) {
+    const drills::Drill& drill = chosen.drill;
     const std::array<std::pair<const char*, const std::string*>, 3> stages{
         {{"drill.stage.a", &drill.place},
          {"drill.stage.b", &drill.blend},
@@ -121,10 +151,11 @@ ink::Drawing log_stages(const Easel& easel, const drills::Drill& drill, double w
     for (std::size_t i = 0; i < 3; ++i) {
         const std::string text =
             stages[i].second->empty() ? easel.words.say(usual[i]) : *stages[i].second;
+        std::string name = easel.words.say(stages[i].first);
+        if (chosen.stage && static_cast<std::size_t>(*chosen.stage) == i)
+            name = easel.words.say("drill.stage.here", {{"stage", name}});
         cells.push_back(
-            {stacked({tagged(figure::paragraph(easel, Text::label, easel.words.say(stages[i].first),
-                                               column),
-                             "H3"),
+            {stacked({tagged(figure::paragraph(easel, Text::label, name, column), "H3"),
                       tagged(figure::paragraph(easel, Text::caption, text, column), "P")},
                      0),
              static_cast<double>(i) * (column + gutter)});

@@ -8,22 +8,35 @@ namespace page {
 
 inline constexpr double least_log_cell = 9 * figure::mm; ///< points, both ways
 inline constexpr int log_days = 14;
-inline constexpr int log_rows = 6;
 inline constexpr int path_circles = 10;
 
-/// Days `first` to `last` side by side: date, stage, done, right first time, called it right, how
-/// strange. Cells are at least `least_log_cell` wide.
-ink::Drawing log_grid(const figure::Easel& easel, int first, int last, double width,
-                      double row_height);
+/// What is counted of that drill: its own count, or the coach's number of tries. A coach's own dose
+/// without that number leaves the denominators open.
+struct LogCount {
+    drills::Count count;
+    bool open = false;
+};
+LogCount log_count(const ChosenDrill& chosen);
 
-/// What the stages mean, in three columns.
-ink::Drawing log_stages(const figure::Easel& easel, const drills::Drill& drill, double width);
+/// How many rows its log has.
+int log_rows(const LogCount& count);
+
+/// Boxes of its cold test: as many as its tries, at most ten.
+int cold_boxes(const LogCount& count);
+
+/// Days `first` to `last` side by side: date, stage, done, what is counted, what is called, how
+/// strange. Cells are at least `least_log_cell` wide.
+ink::Drawing log_grid(const figure::Easel& easel, const LogCount& count, int first, int last,
+                      double width, double row_height);
+
+/// What the stages mean, in three columns; the one where the student stands says so.
+ink::Drawing log_stages(const figure::Easel& easel, const ChosenDrill& chosen, double width);
 
 /// A winding path of circles to colour: no numbers, no meaning in the colours.
 ink::Drawing log_path(const figure::Easel& easel, double width, double height);
 
-/// Ten boxes for the cold test, its date, and the initials.
-ink::Drawing log_cold(const figure::Easel& easel, const record::Lesson& lesson,
-                      const drills::Drill& drill, double width);
+/// Boxes for the cold test, its date, the answer of the last one, and the initials.
+ink::Drawing log_cold(const figure::Easel& easel, const Story& story, const ChosenDrill& chosen,
+                      double width);
 
 } // namespace page

@@ -107,8 +107,8 @@ ink::Drawing lines_to_write_on(const Easel& easel, std::string_view title, doubl
 std::vector<Block> page_of_notes(const Easel& easel, std::string_view title,
                                  const std::vector<NoteGroup>& over,
                                  const std::vector<NoteGroup>& left,
-                                 const std::vector<NoteGroup>& right,
-                                 std::string_view lines_title) {
+                                 const std::vector<NoteGroup>& right, std::string_view lines_title,
+                                 bool lines_may_go) {
     const double width = column_width(easel), gutter = 20, half = (width - gutter) / 2;
     std::vector<Block> blocks{page_title(easel, title)};
     const double page = easel.theme.live(true).height - blocks.front().height();
@@ -127,9 +127,11 @@ std::vector<Block> page_of_notes(const Easel& easel, std::string_view title,
         blocks.push_back(std::move(block));
     };
     const double rest = page - body.size.height - group_gap - 4;
-    if (!large && rest >= lines_height(easel, least_lines)) {
+    const bool lines_fit = rest >= lines_height(easel, least_lines);
+    if (!large && (lines_fit || (lines_may_go && body.size.height <= page))) {
         add("notes", body, 0);
-        add("lines", lines_to_write_on(easel, lines_title, width, rest), group_gap + 4);
+        if (lines_fit)
+            add("lines", lines_to_write_on(easel, lines_title, width, rest), group_gap + 4);
         return blocks;
     }
     const double whole = easel.theme.live(true).height;

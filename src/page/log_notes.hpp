@@ -29,10 +29,12 @@ ink::Drawing lines_to_write_on(const figure::Easel& easel, std::string_view titl
                                double height);
 
 /// Blocks for a page: `over` across the page, two columns, lines below down to the foot. When that
-/// is more than a page holds, everything stands in one column over as many pages as it needs.
+/// is more than a page holds (the lines go first when they may), everything stands in one column
+/// over as many pages as it needs.
 std::vector<Block> page_of_notes(const figure::Easel& easel, std::string_view title,
                                  const std::vector<NoteGroup>& over,
                                  const std::vector<NoteGroup>& left,
-                                 const std::vector<NoteGroup>& right, std::string_view lines_title);
+                                 const std::vector<NoteGroup>& right, std::string_view lines_title,
+                                 bool lines_may_go = false);
 
 } // namespace page

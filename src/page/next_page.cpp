@@ -1,5 +1,7 @@
 #include "page/next_page.hpp"
 
+#include "page/drill_loop.hpp"
+#include "page/drill_notes.hpp"
 #include "page/log_notes.hpp"
 #include "page/verdict.hpp"
 #include "words/date.hpp"
@@ -14,88 +16,25 @@ using theme::Text;
 
 namespace {
 
-NoteGroup lessons_so_far(const Easel& easel, const record::Lesson& lesson) {
+NoteGroup lessons_so_far(const Easel& easel, const Story& story) {
+    const record::Lesson& lesson = story.lesson;
     NoteGroup group{easel.words.say("history.lessons"), {}, false};
     for (const auto& line : lesson.history)
         group.notes.push_back(
             {line.date ? words::date_long(*line.date, easel.words) : std::string(), line.text,
              Text::coach});
+    // the linked lesson stands for a history that nobody typed
+    if (group.notes.empty() && story.last && story.last->date)
+        group.notes.push_back(
+            {words::date_long(*story.last->date, easel.words),
+             story.last->set
+                 ? easel.words.say("loop.lesson",
+                                   {{"name", story.last->drill_name},
+                                    {"stage", stage_words(easel.words, story.last->set->stage)}})
+                 : std::string(),
+             Text::body});
     if (group.notes.empty())
         group.notes.push_back({{}, easel.words.say("history.none"), Text::body});
-    return group;
-}
-
-NoteGroup what_came_back(const Easel& easel, const record::Lesson& lesson) {
-    NoteGroup group{easel.words.say("drillpage.returned"), {}, false};
-    if (!lesson.returned) return group;
-    const auto& w = easel.words;
-    const record::Returned& back = *lesson.returned;
-    std::string told;
-    const auto tell = [&](const std::string& sentence) {
-        told += (told.empty() ? "" : "\n") + sentence;
-    };
-    if (!back.planned.empty()) tell(w.say("history.planned", {{"words", back.planned}}));
-    if (back.days_done) tell(w.say("history.did", {{"n", *back.days_done}}));
-    if (back.right_first && back.right_of)
-        tell(w.say("history.right-first", {{"n", *back.right_first}, {"of", *back.right_of}}));
-    if (back.days_done && *back.days_done == 0) tell(w.say("kept.next.not-done"));
-    if (!told.empty()) group.notes.push_back({{}, told, Text::body});
-    if (!back.words.empty())
-        group.notes.push_back({{}, w.say("one.goal-says", {{"words", back.words}}), Text::coach});
-    return group;
-}
-
-const char* kept_key(measure::Kept kept) {
-    switch (kept) {
-    case measure::Kept::kept:
-        return "kept.kept";
-    case measure::Kept::partly:
-        return "kept.partly";
-    case measure::Kept::not_yet:
-        return "kept.not-yet";
-    case measure::Kept::cannot_tell:
-        return "kept.cannot-tell";
-    case measure::Kept::first_look:
-        return "kept.first-look";
-    }
-    return "";
-}
-
-NoteGroup cold_tests(const Easel& easel, const Story& story) {
-    const auto& w = easel.words;
-    NoteGroup group{w.say("history.cold-tests"), {}, false};
-    const Evidence* aim = aim_of(story);
-    if (aim && aim->retention && aim->cold_sample && aim->cold_sample->count > 0) {
-        const std::string key = kept_key(aim->retention->kept);
-        std::string text =
-            w.say("kept.text", {{"n", aim->cold_sample->count},
-                                {"date", words::date_long(story.lesson.date.value, w)},
-                                {"noun", w.say("noun." + key_of(aim->measure))},
-                                {"value", words::side(aim->measure, aim->cold_sample->median, w)}});
-        text += " " + w.say(key + ".text");
-        const std::string next = "kept.next" + key.substr(4);
-        if (w.has(next)) text += "\n" + w.say(next);
-        group.notes.push_back({w.say(key + ".head"), text, Text::body});
-    } else if (aim && aim->cold_sample && aim->cold_sample->count > 0) {
-        group.notes.push_back(
-            {{},
-             w.say("kept.text",
-                   {{"n", aim->cold_sample->count},
-                    {"date", words::date_long(story.lesson.date.value, w)},
-                    {"noun", w.say("noun." + key_of(aim->measure))},
-                    {"value", words::side(aim->measure, aim->cold_sample->median, w)}}),
-             Text::body});
-    } else {
-        group.notes.push_back({{}, w.say("history.cold-none"), Text::body});
-    }
-    if (story.lesson.cold_test || story.lesson.next)
-        group.notes.push_back(
-            {{},
-             w.say("drillpage.next-cold",
-                   {{"date", words::date_long(story.lesson.cold_test ? *story.lesson.cold_test
-                                                                     : *story.lesson.next,
-                                              w)}}),
-             Text::body});
     return group;
 }
 
@@ -158,11 +97,10 @@ Section next_page(const Easel& easel, const Story& story) {
     Section section;
     section.name = "next";
     section.title = easel.words.say("page.history.question");
-    section.blocks =
-        page_of_notes(easel, section.title, {},
-                      {lessons_so_far(easel, story.lesson), what_came_back(easel, story.lesson),
-                       cold_tests(easel, story), for_the_next_coach(easel, story)},
-                      {words_used(easel, story)}, easel.words.say("notes.blank"));
+    section.blocks = page_of_notes(easel, section.title, {},
+                                   {lessons_so_far(easel, story), what_came_back(easel, story),
+                                    cold_tests(easel, story), for_the_next_coach(easel, story)},
+                                   {words_used(easel, story)}, easel.words.say("notes.blank"));
     return section;
 }
 

@@ -3,6 +3,7 @@
 #include "figure/dots.hpp"
 #include "figure/flight_above.hpp"
 #include "figure/grip.hpp"
+#include "page/drill_loop.hpp"
 #include "page/evidence_rows.hpp"
 #include "page/hold_words.hpp"
 #include "page/parts.hpp"
@@ -23,7 +24,8 @@ std::string tonight(const figure::Easel& easel, const Story& story, std::size_t 
     const auto& first = story.drills.front().drill;
     return easel.words.say("one.drill-reference", {{"n", 1}, {"name", first.name}}) + ". " +
            easel.words.say("one.minutes", {{"n", first.minutes}, {"x", drill_page}}) + "\n" +
-           first.cue;
+           first.cue +
+           (story.drills.front().proposed ? "\n" + easel.words.say("drill.of-program") : "");
 }
 
 /// Saw, changed, tonight: three answers, the coach's in the coach's letter.
@@ -34,6 +36,10 @@ Block answers(const figure::Easel& easel, const Story& story, std::size_t drill_
         d.size.height += space;
         block.pieces.push_back({std::move(d), true});
     };
+    if (const std::string since = since_last_time(story, easel.words); !since.empty())
+        add(labelled(easel, easel.words.say("loop.since"), theme::Text::body, since, width,
+                     label_width),
+            9);
     add(labelled(easel, easel.words.say("one.saw"), theme::Text::coach, story.lesson.saw, width,
                  label_width),
         9);

@@ -3,6 +3,8 @@
 #pragma once
 
 #include "drills/drill.hpp"
+#include "drills/propose.hpp"
+#include "drills/repeat.hpp"
 #include "figure/easel.hpp"
 #include "figure/strength.hpp"
 #include "hand/hand.hpp"
@@ -31,12 +33,36 @@ struct Evidence {
     bool estimated = false; ///< computed by us, not in the table
 };
 
+/// A pass mark on the ground that the student's own shots gave.
+struct GroundMark {
+    drills::Mark kind = drills::Mark::gate;
+    int size = 0;                   ///< balls between the posts; units beside the line for a window
+    int ahead = 0;                  ///< steps; units for a window
+    double width = 0, distance = 0; ///< metres: between the posts (to one side for a window), ahead
+    std::size_t before = 0, of_before = 0, after = 0,
+                of_after = 0; ///< shots that would have passed
+};
+
+/// What was set last time, what came back and what the repeat rule makes of it.
+struct LastTime {
+    std::optional<record::Date> date; ///< of the lesson before, when its record is linked
+    std::string planned;              ///< the if-then plan, in the words of the record
+    std::string drill_name;
+    std::optional<drills::Homework> set; ///< what was taken home; none when the record names none
+    drills::Outcome outcome;
+    std::optional<drills::Next> next;
+    std::optional<unit::Measure> measure; ///< the evidence that tells what was kept
+};
+
 /// A drill of the sheet, the coach's or the program's proposal.
 struct ChosenDrill {
     drills::Drill drill;
     record::DrillWish wish;
-    bool proposed = false;  ///< by the program; the page says so
-    std::string reason_key; ///< words key of the program's reason, for a proposal
+    bool proposed = false;            ///< by the program; the page says so
+    std::string reason_key;           ///< words key of the program's reason
+    std::optional<unit::Stage> stage; ///< where the student stands with it; none at the first time
+    std::optional<GroundMark> mark;
+    std::string sign; ///< in the outer corner instead of its number: the drill book prints the id
 };
 
 /// One view of the hold, before and after; either may be missing when nothing was recorded for it.
@@ -54,6 +80,8 @@ struct Story {
     std::vector<GripView> views;         ///< those the coach chose, in that order
     std::optional<hand::Facts> before, after;      ///< of the posed hands
     std::optional<figure::StrengthInput> strength; ///< when knuckles were counted
+    std::optional<LastTime> last;                  ///< none when nothing came back
+    drills::Proposal proposal;                     ///< what the printed rules would take today
     std::vector<ChosenDrill> drills;               ///< at most two
     std::optional<BallStory> ball;                 ///< none for a lesson without shots
     Pictures pictures;                             ///< what the coach brings beside words

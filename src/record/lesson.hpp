@@ -6,6 +6,7 @@
 #include "unit/grip.hpp"
 #include "unit/measure.hpp"
 #include "unit/quantity.hpp"
+#include "unit/stage.hpp"
 
 #include <chrono>
 #include <map>
@@ -133,6 +134,8 @@ struct DrillWish {
     std::string pass; ///< replaces the drill's own pass mark
     std::string cue;
     diag::Located<std::string> link; ///< a film of this drill, say
+    std::optional<int> tries;        ///< counted tries a day, when the dose is the coach's own
+    std::optional<unit::Stage> stage;
 };
 
 /// The if-then line, typed before the student leaves; empty parts are printed as rules to write on.
@@ -140,11 +143,23 @@ struct Plan {
     std::string when, where, obstacle, instead;
 };
 
+/// "8 of 10".
+struct Tally {
+    int right = 0, of = 0;
+};
+
 /// What came back from the last sheet.
 struct Returned {
-    std::string drill;
-    std::optional<int> days_done, right_first, right_of;
+    diag::Located<std::string> drill;
+    std::optional<int> days_done;
+    std::optional<Tally> right;  ///< on the last full day
+    std::optional<Tally> called; ///< called right before looking
+    std::optional<Tally> cold;   ///< the boxes of the cold test
+    std::optional<bool> passed;  ///< the coach's own answer; else it follows from the count
+    std::optional<unit::Stage> stage;
+    std::optional<int> lessons; ///< for so many lessons it came back without a pass, this one too
     std::string planned, words;
+    diag::Span span;
 };
 
 struct HistoryLine {
@@ -192,6 +207,9 @@ struct Lesson {
     diag::Span next_span, cold_test_span;
     std::vector<std::string> notes; ///< for the next coach
     std::optional<Returned> returned;
+    diag::Located<std::string> last_lesson; ///< path to the record of the lesson before
+    bool pain = false;                      ///< nothing is proposed; never printed
+    int log_days = 14;                      ///< 14, or 28 with a second log
     std::vector<HistoryLine> history;
 
     std::string printed_name() const { return student.name.empty() ? student.code : student.name; }

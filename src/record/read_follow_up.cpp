@@ -38,7 +38,7 @@ void read_drills(const yaml::Field& field, std::vector<DrillWish>& drills) {
             wish.id = {item.text().value_or(""), item.span()};
             continue;
         }
-        item.only({"id", "why", "dose", "pass", "cue", "link"});
+        item.only({"id", "why", "dose", "pass", "cue", "link", "tries", "stage"});
         const yaml::Field id = item.required("id", "H1");
         wish.id = {id.text().value_or(""), id.span()};
         take(item.at("why"), wish.why);
@@ -46,6 +46,8 @@ void read_drills(const yaml::Field& field, std::vector<DrillWish>& drills) {
         take(item.at("pass"), wish.pass);
         take(item.at("cue"), wish.cue);
         read_link(item.at("link"), wish.link);
+        wish.tries = item.at("tries").whole(1, 50);
+        wish.stage = choose<unit::Stage>(item.at("stage"), unit::stage_words);
     }
 }
 
@@ -71,33 +73,73 @@ void read_next(const yaml::Field& field, Lesson& lesson) {
 namespace {
 
 /// "8 of 10".
-void read_count(const yaml::Field& field, Returned& returned) {
+std::optional<Tally> read_tally(const yaml::Field& field, const std::string& key) {
     const auto text = field.text();
-    if (!text) return;
-    int right = 0, of = 0;
+    if (!text) return std::nullopt;
+    Tally tally;
     const char* const end = text->data() + text->size();
-    const auto first = std::from_chars(text->data(), end, right);
+    const auto first = std::from_chars(text->data(), end, tally.right);
     const std::string_view rest(first.ptr, static_cast<std::size_t>(end - first.ptr));
     const bool turned = first.ec == std::errc() && rest.starts_with(" of ");
-    const auto second = turned ? std::from_chars(first.ptr + 4, end, of) : first;
-    if (!turned || second.ec != std::errc() || second.ptr != end || right < 0 || of < 1 ||
-        right > of)
-        return field.must("be a count", "for example 'right first: 8 of 10'");
-    returned.right_first = right;
-    returned.right_of = of;
+    const auto second = turned ? std::from_chars(first.ptr + 4, end, tally.of) : first;
+    if (turned && second.ec == std::errc() && second.ptr == end && tally.right >= 0 &&
+        tally.of >= 1 && tally.right <= tally.of)
+        return tally;
+    field.must("be a count", "for example '" + key + ": 8 of 10'");
+    return std::nullopt;
 }
 
 } // namespace
 
 void read_returned(const yaml::Field& field, std::optional<Returned>& returned) {
     if (!field) return;
-    field.only({"drill", "days done", "right first", "planned", "words"});
+    field.only({"drill", "days done", "right first", "right", "called right", "cold", "passed",
+                "stage", "lessons", "planned", "words"});
     returned.emplace();
-    take(field.at("drill"), returned->drill);
+    returned->span = field.key_span();
+    const yaml::Field drill = field.at("drill");
+    returned->drill = {drill.text().value_or(""), drill.span()};
     returned->days_done = field.at("days done").whole(0, 366);
-    read_count(field.at("right first"), *returned);
+    returned->right = read_tally(field.at("right first"), "right first");
+    if (field.at("right first") && field.at("right"))
+        field.at("right").error("'right' and 'right first' are both there",
+                                "they are the same count: leave one of them");
+    else if (field.at("right"))
+        returned->right = read_tally(field.at("right"), "right");
+    returned->called = read_tally(field.at("called right"), "called right");
+    returned->cold = read_tally(field.at("cold"), "cold");
+    take(field.at("passed"), returned->passed);
+    returned->stage = choose<unit::Stage>(field.at("stage"), unit::stage_words);
+    returned->lessons = field.at("lessons").whole(1, 99);
     take(field.at("planned"), returned->planned);
     take(field.at("words"), returned->words);
+}
+
+void read_last_lesson(const yaml::Field& field, diag::Located<std::string>& last) {
+    if (!field) return;
+    last = {field.text().value_or(""), field.span()};
+}
+
+void read_log(const yaml::Field& field, int& days) {
+    const auto text = field.text();
+    if (!text) return;
+    const std::string word = yaml::plain_word(*text);
+    if (word == "14" || word == "14 days")
+        days = 14;
+    else if (word == "28" || word == "28 days")
+        days = 28;
+    else
+        field.must("be 14 days or 28 days", "write log: 28 days for a second log");
+}
+
+void read_pain(const yaml::Field& field, bool& pain) {
+    if (!field) return;
+    const std::string word = yaml::plain_word(field.written());
+    if (word == "yes" || word == "no" || word == "true" || word == "false")
+        return take(field, pain);
+    field.error("'pain' takes only yes or no",
+                "health is not kept here: 'pain: yes' only stops the program from proposing a "
+                "drill, and is printed nowhere");
 }
 
 void read_history(const yaml::Field& field, std::vector<HistoryLine>& history) {

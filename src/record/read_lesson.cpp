@@ -36,17 +36,18 @@ constexpr std::array elsewhere{
     Elsewhere{"location", "call it 'place'"},
     Elsewhere{"venue", "call it 'place'"},
     Elsewhere{"cold test", "write it in 'next': next: {date: 2026-05-28, cold test: 2026-05-28}"},
-    Elsewhere{"pain", "health is not kept here: leave the line out"},
+    Elsewhere{"last", "call it 'last lesson': last lesson: ../2026-04-30/lesson.yaml"},
 };
 
 /// Unknown keys of the record itself, with the home of those that belong elsewhere.
 void check_keys(const yaml::Field& root, diag::Findings& findings) {
     std::vector<std::string_view> known{
-        "student",     "coach",      "place",       "date",    "lesson",    "revision", "replaces",
-        "language",    "paper",      "units",       "glove",   "club",      "bag",      "aim",
-        "saw",         "changed",    "why",         "comment", "grip",      "targets",  "shots",
-        "drills",      "conditions", "plan",        "next",    "notes",     "returned", "history",
-        "large print", "marks",      "photographs", "link",    "print name"};
+        "student",     "coach",    "place",      "date",    "lesson",      "revision",
+        "replaces",    "language", "paper",      "units",   "glove",       "club",
+        "bag",         "aim",      "saw",        "changed", "why",         "comment",
+        "grip",        "targets",  "shots",      "drills",  "conditions",  "plan",
+        "next",        "notes",    "returned",   "history", "large print", "marks",
+        "photographs", "link",     "print name", "pain",    "log",         "last lesson"};
     for (const std::string_view key : refuse_private(root, findings, "pain"))
         known.push_back(key);
     for (const auto& [key, value] : root.entries()) {
@@ -104,6 +105,9 @@ void read_follow_up(const yaml::Field& root, Lesson& lesson) {
     read_next(root.at("next"), lesson);
     take(root.at("notes"), lesson.notes);
     read_returned(root.at("returned"), lesson.returned);
+    read_last_lesson(root.at("last lesson"), lesson.last_lesson);
+    read_log(root.at("log"), lesson.log_days);
+    read_pain(root.at("pain"), lesson.pain);
     read_history(root.at("history"), lesson.history);
 }
 

@@ -1,19 +1,17 @@
 #include "report/lesson_report.hpp"
 
-#include "figure/grip.hpp"
-#include "hand/album.hpp"
 #include "page/drill_page.hpp"
 #include "page/evidence_page.hpp"
 #include "page/expect_page.hpp"
 #include "page/furniture.hpp"
 #include "page/hold_page.hpp"
-#include "page/hold_words.hpp"
+#include "page/log_page.hpp"
 #include "page/next_page.hpp"
 #include "page/one_thing.hpp"
 #include "page/own_page.hpp"
 #include "page/self_check.hpp"
 #include "page/why_page.hpp"
-#include "report/tell_hold.hpp"
+#include "report/posed_hands.hpp"
 
 #include "words/date.hpp"
 
@@ -22,22 +20,6 @@
 namespace report {
 
 namespace {
-
-/// The hold that the drill trains: the coach's target, drawn at the size of the drill's picture.
-page::HoldPicture posed_hands(const figure::Easel& easel, const page::Story& story) {
-    return [&easel, &story](std::string_view name, double width,
-                            double height) -> std::optional<ink::Drawing> {
-        const auto view = view_named(name);
-        if (!view) return std::nullopt;
-        const hand::Picture picture = hand::album().picture(target_wish(story.lesson), *view);
-        const double fitted = std::min(width, height * picture.width / picture.height);
-        ink::Drawing drawn =
-            figure::hand_drawing(easel.theme, picture, story.lesson.student.hand.value, fitted);
-        drawn.message =
-            easel.words.say(page::view_key(*view)) + ". " + easel.words.say("grip.caption.lead");
-        return drawn;
-    };
-}
 
 /// The pages of the plan that have something to show. `with_next` brings the last page in where
 /// a sheet with one drill would end on an empty side.
@@ -53,6 +35,8 @@ class Sections {
     std::vector<page::Section> of(const Plan& plan) {
         for (const auto& planned : plan)
             add(planned);
+        if (auto second = page::log_page(easel_, story_); !second.blocks.empty())
+            put(std::move(second));
         return std::move(out_);
     }
 
@@ -129,7 +113,7 @@ page::Flowed lesson_report(const figure::Easel& easel, const page::Story& story,
     const auto furniture = page::furniture(easel, story.lesson);
     const page::Section filler = page::lines_page(easel);
     std::size_t drill_page = 5;
-    bool with_next = false;
+    bool with_next = story.last.has_value(); // it tells what came back
     page::Flowed out;
     for (int round = 0; round < 4; ++round) {
         out = page::flow(Sections(easel, story, drill_page, with_next).of(plan), easel.theme,

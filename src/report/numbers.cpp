@@ -3,6 +3,8 @@
 #include "page/verdict.hpp"
 #include "report/numbers_rows.hpp"
 
+#include <array>
+
 namespace report {
 
 double Rows::shown(unit::Measure measure, double value) const {
@@ -88,8 +90,13 @@ void add_evidence(Rows& rows, const page::Evidence& e) {
             .text = page::verdict_key(e.change.verdict);
     }
     if (!e.retention) return;
-    Number& kept = rows.plain(name + "part kept", "cold", e.retention->part, "resampled, 80 %");
+    constexpr std::array<const char*, 5> verdicts{"kept", "partly kept", "not kept yet",
+                                                  "cannot tell yet", "first look"};
+    const auto verdict = static_cast<std::size_t>(e.retention->kept);
+    rows.plain(name + "kept", "cold", static_cast<double>(verdict), "printed rule").text =
+        verdicts[verdict];
     if (!e.retention->range) return;
+    Number& kept = rows.plain(name + "part kept", "cold", e.retention->part, "resampled, 80 %");
     kept.lower = e.retention->range->lower;
     kept.upper = e.retention->range->upper;
 }
@@ -99,6 +106,7 @@ std::vector<Number> numbers(const page::Story& story, const words::Speaker& spea
     for (const auto& e : story.evidence)
         add_evidence(rows, e);
     if (story.ball) add_ball(rows, *story.ball, speaker);
+    add_practice(rows, story);
     return rows.take();
 }
 

@@ -30,6 +30,7 @@ class Rows {
 };
 
 void add_evidence(Rows& rows, const page::Evidence& evidence);
+void add_practice(Rows& rows, const page::Story& story);
 void add_ball(Rows& rows, const page::BallStory& ball, const words::Speaker& speaker);
 
 } // namespace report

@@ -1,7 +1,10 @@
 #include "report/tell.hpp"
 
+#include "report/block_values.hpp"
 #include "report/tell_ball.hpp"
+#include "report/tell_drills.hpp"
 #include "report/tell_hold.hpp"
+#include "report/tell_last.hpp"
 
 #include <algorithm>
 
@@ -11,31 +14,6 @@ namespace {
 
 using page::Evidence;
 using shots::Block;
-
-/// Different clubs in the two blocks cannot be compared.
-std::vector<shots::Shot> of_block(const shots::Table& table, Block block, unit::Measure measure) {
-    std::vector<shots::Shot> out;
-    std::ranges::copy_if(table.shots, std::back_inserter(out), [&](const shots::Shot& shot) {
-        return shot.block == block && shot[measure].has_value();
-    });
-    return out;
-}
-
-struct Counted {
-    std::vector<double> values;
-    std::size_t aside = 0;
-};
-
-Counted counted(const std::vector<shots::Shot>& shots, unit::Measure measure) {
-    Counted out;
-    for (const auto& shot : shots) {
-        if (shot.set_aside.empty())
-            out.values.push_back(*shot[measure]);
-        else
-            ++out.aside;
-    }
-    return out;
-}
 
 /// The aim as the verdict rule wants it; nothing for a measure that is not the aim. Sideways carry
 /// never gets a verdict: too few shots make it reliable.
@@ -66,24 +44,6 @@ std::optional<Evidence> evidence_of(const Inputs& in, unit::Measure measure) {
     return e;
 }
 
-void choose_drills(page::Story& story, const Inputs& in, diag::Findings& findings) {
-    std::vector<std::string_view> known;
-    for (const auto& drill : in.library)
-        known.push_back(drill.id);
-    for (const auto& wish : in.lesson.drills) {
-        if (const auto* drill = drills::find(in.library, wish.id.value)) {
-            story.drills.push_back({*drill, wish, false, {}});
-            continue;
-        }
-        const auto near = diag::nearest(wish.id.value, known);
-        findings.error(
-            wish.id.span, "no drill is called '" + wish.id.value + "'",
-            near.empty()
-                ? "name a drill of the library, such as H1, or write your own in drills.yaml"
-                : "did you mean '" + std::string(near) + "'?");
-    }
-}
-
 } // namespace
 
 page::Story tell(const Inputs& in, diag::Findings& findings) {
@@ -93,8 +53,9 @@ page::Story tell(const Inputs& in, diag::Findings& findings) {
             if (auto e = evidence_of(in, row.measure)) story.evidence.push_back(std::move(*e));
         std::ranges::stable_partition(story.evidence, &Evidence::is_aim);
     }
-    // A cold block of this record may belong to an earlier lesson's change, and the table does not
-    // say which: what was kept is told only where several lessons stand together.
+    // A cold block belongs to the change of the lesson before: only its record can say what was
+    // kept.
+    tell_last(story, in, findings);
     tell_hold(story, findings);
     tell_ball(story, in.clubs, in.speaker);
     choose_drills(story, in, findings);

@@ -175,3 +175,34 @@ TEST_CASE("the typical bag runs from the least loft to the most") {
         CHECK(english.find("\nclub.a." + club.key + " = ") != std::string::npos);
     }
 }
+
+TEST_CASE("every pass mark that a drill prints is the one its log counts by") {
+    const std::regex of("(\\d+) of (\\d+)"), days("on (\\d+) different days");
+    for (const auto& d : stock::drills_of("en")) {
+        CAPTURE(d.id, d.pass);
+        std::smatch found;
+        if (std::regex_search(d.pass, found, of)) {
+            CHECK(d.count.pass == std::stoi(found[1]));
+            CHECK(d.count.tries == std::stoi(found[2]));
+        } else {
+            CHECK(d.count.pass == 0);
+        }
+        CHECK(d.count.days == (std::regex_search(d.pass, found, days) ? std::stoi(found[1]) : 1));
+        CHECK((d.pass.find("right first") != std::string::npos) ==
+              (d.count.of == drills::Count::Of::right_first));
+    }
+}
+
+TEST_CASE("easier drills lead down and end") {
+    const auto all = stock::drills_of("en");
+    for (const auto& d : all) {
+        CAPTURE(d.id);
+        const auto* at = &d;
+        int steps = 0;
+        while (!at->easier.empty() && ++steps < 10) {
+            at = drills::find(all, at->easier);
+            REQUIRE(at);
+        }
+        CHECK(steps < 10);
+    }
+}

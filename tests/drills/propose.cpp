@@ -185,3 +185,16 @@ TEST_CASE("three more are offered, none twice") {
     CHECK(proposal.next == Ids{"H5", "F6", "H1"});
     CHECK(drills::propose(calm()).next == Ids{"H5", "F6", "A1"});
 }
+
+TEST_CASE("inside a range that the coach wants nothing is off, however wide it is") {
+    auto seen = calm();
+    seen.face = Middle{2.6, 1.5, 3.4};
+    expect(seen, {"F1", "F3"}, "reason.face-off");
+    seen.face_half = 3;
+    expect(seen, {}, "reason.none");
+    seen.path = Middle{4.5, 4, 5};
+    seen.path_half = 5;
+    expect(seen, {}, "reason.none");
+    seen.path_half = 2;
+    expect(seen, {"P1", "P4"}, "reason.path");
+}

@@ -81,12 +81,14 @@ TEST_CASE("a long step is a warning, a drill written twice an error") {
 
 TEST_CASE("a coach's drill takes the place of the built-in one of that id, others are added") {
     std::vector<drills::Drill> library(2), own(2);
-    library[0].id = "H1";
-    library[1].id = "H2";
-    own[0].id = "H2";
-    own[0].name = "mine";
-    own[1].id = "Z9";
-    const auto all = drills::merged(library, own);
+    library[0].id = std::string("H1");
+    library[1].id = std::string("H2");
+    own[0].id = std::string("H2");
+    own[0].name = std::string("mine");
+    own[1].id = std::string("Z9");
+    diag::Findings findings;
+    const auto all = drills::merged(library, own, findings);
+    CHECK(findings.clean());
     REQUIRE(all.size() == 3);
     CHECK(drills::find(all, "H2")->name == "mine");
     CHECK(drills::find(all, "Z9") != nullptr);
@@ -101,4 +103,49 @@ TEST_CASE("a club out of range or written twice is an error") {
     const auto clubs = drills::read_clubs(source, findings);
     CHECK(findings.errors() == 3);
     CHECK(clubs.size() == 2);
+}
+
+TEST_CASE("a drill that takes another's place keeps a caution") {
+    std::vector<drills::Drill> library(1), own(1);
+    library[0].id = own[0].id = std::string("V1");
+    library[0].caution = std::string("Space all round.");
+    diag::Findings findings;
+    drills::merged(library, own, findings);
+    REQUIRE(findings.errors() == 1);
+    CHECK(findings.list().front().hint.find("Space all round.") != std::string::npos);
+    own[0].caution = std::string("Nobody near.");
+    diag::Findings none;
+    drills::merged(library, own, none);
+    CHECK(none.clean());
+}
+
+TEST_CASE("an easier drill is another one that is there") {
+    std::vector<drills::Drill> all(2);
+    all[0].id = std::string("A"), all[1].id = std::string("B");
+    all[0].easier = std::string("B");
+    diag::Findings none;
+    drills::check_easier(all, none);
+    CHECK(none.clean());
+    all[0].easier = std::string("A"), all[1].easier = std::string("C");
+    diag::Findings two;
+    drills::check_easier(all, two);
+    CHECK(two.errors() == 2);
+}
+
+TEST_CASE("a count is read, and cannot ask for more than its tries") {
+    std::string text = sound;
+    text += "  count: {tries: 8, pass: 6, days: 3, calls: 8, of: right first}\n";
+    const Read good(text);
+    REQUIRE(good.findings.clean());
+    const auto& count = good.drills.front().count;
+    CHECK(count.tries == 8);
+    CHECK(count.pass == 6);
+    CHECK(count.days == 3);
+    CHECK(count.calls == 8);
+    CHECK(count.of == drills::Count::Of::right_first);
+    text = sound;
+    text += "  count: {tries: 5, pass: 6}\n";
+    const Read bad(text);
+    CHECK(bad.findings.errors() == 1);
+    CHECK(bad.faults().find("more than its 5 tries") != std::string::npos);
 }

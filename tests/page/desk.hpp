@@ -50,6 +50,7 @@ inline drills::Drill usual_drill() {
     d.check = "Is the pad on top?";
     d.good_enough = "A pencil’s width";
     d.pass = "8 of 10 on 3 days";
+    d.count = {10, 8, 3, 5, drills::Count::Of::right_first};
     d.cue = "Lid on the jar.";
     d.repair = "Slipped? Start again.";
     d.picture = "butt end";

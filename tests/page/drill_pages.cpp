@@ -6,6 +6,7 @@
 #include "page/drill_plan.hpp"
 #include "page/expect_page.hpp"
 #include "page/log_grid.hpp"
+#include "page/log_page.hpp"
 #include "page/next_page.hpp"
 
 #include <set>
@@ -118,11 +119,11 @@ TEST_CASE("a junior's page has circles to colour and no numbers to reach") {
     CHECK_FALSE(says(page, "How strange"));
     CHECK(says(page, "Colour one circle"));
     // what is left are the drill's and the steps' numbers, the dose, ten tries and a date
-    const std::set<std::string> allowed{"1", "2", "3", "10 times", "of 10"};
+    const std::set<std::string> allowed{"1", "2", "3", "10 times, on three days a week.", "of 10"};
     for (const auto& text : texts(page))
         if (text.find_first_of("0123456789") != std::string::npos &&
             text.find("2026") == std::string::npos && text.find("drill 1") == std::string::npos &&
-            text.find("1.") == std::string::npos) {
+            !text.starts_with("10 tries.") && text.find("1.") == std::string::npos) {
             INFO(text);
             CHECK(allowed.contains(text));
         }
@@ -142,19 +143,19 @@ TEST_CASE("the plan shows typed words, and rules to write on for the rest") {
             return std::holds_alternative<ink::Stroke>(mark);
         });
     };
-    CHECK(rules(page::drill_plan(desk.easel(), {}, 1, 400)) == 4);
+    CHECK(rules(page::drill_plan(desk.easel(), {}, "1", 400)) == 4);
     record::Plan plan{"the kettle is on", "at home", {}, "do five"};
-    const auto some = page::drill_plan(desk.easel(), plan, 2, 400);
+    const auto some = page::drill_plan(desk.easel(), plan, "2", 400);
     CHECK(rules(some) == 1);
     CHECK(says(some, "When the kettle is on, at home, I will do drill 2."));
     plan.obstacle = "the train is late";
-    CHECK(rules(page::drill_plan(desk.easel(), plan, 2, 400)) == 0);
+    CHECK(rules(page::drill_plan(desk.easel(), plan, "2", 400)) == 0);
 }
 
 TEST_CASE("rules to write on never run past the width and are never short") {
     Desk desk(Paper::a4, Hand::right);
     for (const double width : {220.0, 300.0, 400.0, 480.0}) {
-        const auto plan = page::drill_plan(desk.easel(), {}, 1, width);
+        const auto plan = page::drill_plan(desk.easel(), {}, "1", width);
         for (const auto& mark : plan.marks)
             if (const auto* stroke = std::get_if<ink::Stroke>(&mark)) {
                 CHECK(stroke->path.bounds().right() <= width + 0.01);
@@ -216,7 +217,7 @@ TEST_CASE("the pages around the drills are whole with little and with much to sa
                         desk.lesson.notes.push_back(long_text(90));
                     }
                     record::Returned back;
-                    back.days_done = 9, back.right_first = 7, back.right_of = 10;
+                    back.days_done = 9, back.right = record::Tally{7, 10};
                     back.planned = long_text(80);
                     desk.lesson.returned = back;
                 }
@@ -252,6 +253,11 @@ TEST_CASE("every caution of the list and every repair line stand on the page aft
     };
     const std::string page = squeezed(all);
     for (const auto key : sentences::catalogue("en-GB").keys()) {
+        if (key.starts_with("caution.junior")) {
+            // no line for juniors stands on an adult's sheet
+            CHECK(page.find(squeezed(desk.words.say(key))) == std::string::npos);
+            continue;
+        }
         if (!key.starts_with("caution.") || key == "caution.speed.junior" ||
             key == "caution.stop.head" || key.starts_with("caution.measured"))
             continue;
@@ -285,4 +291,72 @@ TEST_CASE("on both papers a drill of the library keeps its picture and its repai
             CHECK(says(side(section), desk.words.say("drill.repair")));
             CHECK(says(side(section), desk.words.say("drill.good-enough")));
         }
+}
+
+TEST_CASE("the log asks for what the drill counts, and the cold test has as many boxes") {
+    using Of = drills::Count::Of;
+    struct Row {
+        drills::Count count;
+        const char* label;
+        int of, boxes;
+    };
+    const Row table[] = {{{5, 5, 1, 0, Of::right}, "How many right", 5, 5},
+                         {{8, 6, 3, 8, Of::right}, "How many right", 8, 8},
+                         {{10, 8, 3, 0, Of::right_first}, "Right first time", 10, 10},
+                         {{15, 12, 1, 0, Of::right}, "How many right", 15, 10},
+                         {{10, 7, 1, 0, Of::called}, "Called it right", 10, 10}};
+    for (const auto& row : table) {
+        Desk desk(Paper::a4, Hand::right);
+        desk.choose(usual_drill());
+        desk.drills.front().drill.count = row.count;
+        const auto section = page::drill_page(desk.easel(), desk.story(), 0);
+        const auto all = texts(side(section));
+        INFO(row.of << " " << row.label);
+        CHECK(says(side(section), row.label));
+        const auto marks = std::ranges::count(all, "/" + std::to_string(row.of));
+        CHECK(marks == (row.count.calls > 0 ? 28 : 14));
+        CHECK(says(side(section), "of " + std::to_string(row.boxes)));
+        CHECK(page::cold_boxes(page::log_count(desk.drills.front())) == row.boxes);
+        if (row.count.calls == 0 && row.count.of != Of::called)
+            CHECK_FALSE(says(side(section), "Called it right"));
+        flowed(desk, section);
+    }
+}
+
+TEST_CASE("a dose of the coach's own leaves the denominators open unless the tries are told") {
+    Desk desk(Paper::a4, Hand::right);
+    desk.choose(usual_drill());
+    desk.drills.front().wish.dose = "8 slow ones, five evenings";
+    auto all = texts(side(page::drill_page(desk.easel(), desk.story(), 0)));
+    CHECK(std::ranges::count(all, "/") == 28);
+    CHECK(std::ranges::count(all, "/10") == 0);
+    desk.drills.front().wish.tries = 8;
+    all = texts(side(page::drill_page(desk.easel(), desk.story(), 0)));
+    CHECK(std::ranges::count(all, "/8") == 14);
+}
+
+TEST_CASE("a drill that nobody counts has no row for it") {
+    Desk desk(Paper::a4, Hand::right);
+    desk.choose(usual_drill());
+    desk.drills.front().drill.count = {};
+    const auto section = page::drill_page(desk.easel(), desk.story(), 0);
+    CHECK_FALSE(says(side(section), "How many right"));
+    CHECK_FALSE(says(side(section), "Right first time"));
+    CHECK(says(side(section), "How strange?"));
+}
+
+TEST_CASE("the second log goes on with day 15 for every drill, when it is asked for") {
+    Desk desk(Paper::letter, Hand::right);
+    desk.choose(usual_drill());
+    desk.choose(usual_drill());
+    CHECK(page::log_page(desk.easel(), desk.story()).blocks.empty());
+    desk.lesson.log_days = 28;
+    const auto section = page::log_page(desk.easel(), desk.story());
+    const auto out = flowed(desk, section);
+    std::vector<std::string> all;
+    for (const auto& mark : out.book.sheets.front().marks)
+        if (const auto* words = std::get_if<ink::Words>(&mark)) all.push_back(words->text);
+    for (int day = 15; day <= 28; ++day)
+        CHECK(std::ranges::count(all, std::to_string(day)) == 2);
+    CHECK(std::ranges::count(all, "14") == 0);
 }

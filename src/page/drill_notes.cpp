@@ -1,0 +1,52 @@
+#include "page/drill_notes.hpp"
+
+#include "page/drill_loop.hpp"
+#include "page/verdict.hpp"
+#include "words/date.hpp"
+#include "words/side.hpp"
+
+namespace page {
+
+using figure::Easel;
+using theme::Text;
+
+NoteGroup what_came_back(const Easel& easel, const Story& story) {
+    NoteGroup group{easel.words.say("drillpage.returned"), {}, false};
+    std::string told;
+    for (const auto& line : came_back(story, easel.words))
+        told += (told.empty() ? "" : "\n") + line;
+    if (!told.empty()) group.notes.push_back({{}, told, Text::body});
+    if (story.lesson.returned && !story.lesson.returned->words.empty())
+        group.notes.push_back(
+            {{},
+             easel.words.say("one.goal-says", {{"words", story.lesson.returned->words}}),
+             Text::coach});
+    return group;
+}
+
+NoteGroup cold_tests(const Easel& easel, const Story& story) {
+    const auto& w = easel.words;
+    NoteGroup group{w.say("history.cold-tests"), {}, false};
+    const Evidence* aim = aim_of(story);
+    const auto& returned = story.lesson.returned;
+    if (const std::string told = kept_words(story, w); !told.empty()) {
+        group.notes.push_back({kept_head(story, w), told, Text::body});
+    } else if (aim && aim->cold_sample && aim->cold_sample->count > 0) {
+        group.notes.push_back(
+            {{},
+             w.say("kept.text",
+                   {{"n", aim->cold_sample->count},
+                    {"date", words::date_long(story.lesson.date.value, w)},
+                    {"noun", w.say("noun." + key_of(aim->measure))},
+                    {"value", words::side(aim->measure, aim->cold_sample->median, w)}}),
+             Text::body});
+    } else if (!returned || !returned->cold) {
+        group.notes.push_back({{}, w.say("history.cold-none"), Text::body});
+    }
+    if (const auto date = story.lesson.cold_test ? story.lesson.cold_test : story.lesson.next)
+        group.notes.push_back(
+            {{}, w.say("drillpage.next-cold", {{"date", words::date_long(*date, w)}}), Text::body});
+    return group;
+}
+
+} // namespace page

@@ -1,0 +1,170 @@
+#include "report/tell_last.hpp"
+
+#include "report/block_values.hpp"
+
+#include <algorithm>
+#include <cctype>
+
+namespace report {
+
+namespace {
+
+using drills::Homework;
+using shots::Block;
+
+std::string small(std::string text) {
+    std::ranges::transform(text, text.begin(), [](unsigned char c) { return std::tolower(c); });
+    return text;
+}
+
+bool has_measured(const shots::Table* table, unit::Measure measure) {
+    return table && table->measured[static_cast<std::size_t>(measure)];
+}
+
+/// What the cold shots of `now` kept of the change of `last`.
+std::optional<measure::Retention> kept_of(const Earlier& last, const record::Lesson& now,
+                                          const shots::Table* table) {
+    if (!last.lesson->aim || !comparable(last, now)) return std::nullopt;
+    const auto measure = last.lesson->aim->measure.value;
+    if (measure == unit::Measure::offline) return std::nullopt; // never judged
+    if (!has_measured(last.table, measure) || !has_measured(table, measure)) return std::nullopt;
+    const auto values = [&](const shots::Table& from, Block block) {
+        return counted(of_block(from, block, measure), measure).values;
+    };
+    const auto cold = values(*table, Block::cold);
+    if (cold.empty()) return std::nullopt;
+    return measure::retained(values(*last.table, Block::before), values(*last.table, Block::after),
+                             cold, last.lesson->aim->worth_having);
+}
+
+bool met(const record::Tally& tally, const drills::Count& count) {
+    return tally.right * count.tries >= count.pass * tally.of;
+}
+
+std::optional<bool> passed(const record::Returned& back, const drills::Drill& drill) {
+    if (back.passed) return back.passed;
+    if (!back.right || drill.count.pass == 0) return std::nullopt;
+    const bool days_enough = !back.days_done || *back.days_done >= drill.count.days;
+    return met(*back.right, drill.count) && days_enough;
+}
+
+/// Shots before boxes: what the ball did in the cold test counts more than what was ticked.
+std::optional<bool> kept(const record::Returned& back, const drills::Drill& drill,
+                         const std::optional<measure::Retention>& shots) {
+    using measure::Kept;
+    if (shots && shots->kept == Kept::kept) return true;
+    if (shots && (shots->kept == Kept::partly || shots->kept == Kept::not_yet)) return false;
+    if (back.cold && drill.count.pass > 0) return met(*back.cold, drill.count);
+    return std::nullopt;
+}
+
+/// One lesson's look back.
+struct CameBack {
+    std::optional<Homework> set;
+    drills::Outcome outcome;
+    std::optional<drills::Next> next;
+    std::optional<measure::Retention> retention;
+};
+
+std::optional<unit::Stage> stage_named(const record::Lesson* lesson, std::string_view id) {
+    if (!lesson) return std::nullopt;
+    for (const auto& wish : lesson->drills)
+        if (wish.id.value == id) return wish.stage;
+    return std::nullopt;
+}
+
+CameBack look_back(const record::Lesson& now, const shots::Table* table, const Earlier* before,
+                   const std::optional<Homework>& set, const std::vector<drills::Drill>& library) {
+    CameBack out;
+    if (before) out.retention = kept_of(*before, now, table);
+    if (!now.returned) return out;
+    const auto& back = *now.returned;
+    const std::string id = !back.drill.value.empty() ? back.drill.value : set ? set->drill : "";
+    out.outcome.days_done = back.days_done;
+    const auto* drill = drills::find(library, id);
+    if (!drill) return out;
+    out.set = set && set->drill == id ? *set : Homework{id, {}, 0};
+    if (const auto stage = stage_named(before ? before->lesson : nullptr, id))
+        out.set->stage = *stage;
+    if (back.stage) out.set->stage = *back.stage;
+    if (back.lessons) out.set->not_passed = *back.lessons - 1;
+    out.outcome.passed = passed(back, *drill);
+    out.outcome.kept = kept(back, *drill, out.retention);
+    out.next = drills::repeat_rule(*out.set, out.outcome, drill->easier);
+    return out;
+}
+
+/// What the student took home from that lesson.
+std::optional<Homework> set_by(const record::Lesson& lesson, const CameBack& came) {
+    const bool goes_on = came.next && came.next->step != drills::Step::finished;
+    if (lesson.drills.empty()) return goes_on ? std::optional(came.next->homework) : std::nullopt;
+    const auto same = std::ranges::find_if(lesson.drills, [&](const record::DrillWish& wish) {
+        return goes_on && wish.id.value == came.next->homework.drill;
+    });
+    Homework set = same != lesson.drills.end() ? came.next->homework
+                                               : Homework{lesson.drills.front().id.value, {}, 0};
+    if (const auto stage = stage_named(&lesson, set.drill)) set.stage = *stage;
+    return set;
+}
+
+std::string planned(const record::Lesson& now, const record::Lesson* last) {
+    if (now.returned && !now.returned->planned.empty()) return now.returned->planned;
+    if (!last) return {};
+    std::string out = last->plan.when;
+    if (!last->plan.where.empty()) out += (out.empty() ? "" : ", ") + last->plan.where;
+    return out;
+}
+
+void check_returned(const record::Lesson& lesson, const std::vector<drills::Drill>& library,
+                    diag::Findings& findings) {
+    const auto& drill = lesson.returned->drill;
+    if (drill.value.empty() || drills::find(library, drill.value)) return;
+    std::vector<std::string_view> known;
+    for (const auto& each : library)
+        known.push_back(each.id);
+    const auto near = diag::nearest(drill.value, known);
+    findings.error(drill.span, "no drill is called '" + drill.value + "'",
+                   near.empty() ? "name the drill of the last sheet, such as H1"
+                                : "did you mean '" + std::string(near) + "'?");
+}
+
+} // namespace
+
+bool comparable(const Earlier& last, const record::Lesson& now) {
+    const auto& then = *last.lesson;
+    const std::string a = small(then.club.name), b = small(now.club.name);
+    return then.student.hand.value == now.student.hand.value && then.conditions.same_set_up &&
+           now.conditions.same_set_up && (a.empty() || b.empty() || a == b);
+}
+
+void tell_last(page::Story& story, const Inputs& in, diag::Findings& findings) {
+    const auto& now = in.lesson;
+    if (now.returned) check_returned(now, in.library, findings);
+    std::optional<Homework> set;
+    for (std::size_t i = in.earlier.size(); i-- > 0;) { // the oldest first
+        const Earlier* before = i + 1 < in.earlier.size() ? &in.earlier[i + 1] : nullptr;
+        const auto& lesson = *in.earlier[i].lesson;
+        set = set_by(lesson, look_back(lesson, in.earlier[i].table, before, set, in.library));
+    }
+    const Earlier* last = in.earlier.empty() ? nullptr : &in.earlier.front();
+    if (!now.returned && !last) return;
+    const CameBack came = look_back(now, in.table, last, set, in.library);
+    page::LastTime told;
+    if (last) told.date = last->lesson->date.value;
+    told.planned = planned(now, last ? last->lesson : nullptr);
+    told.set = came.set;
+    told.outcome = came.outcome;
+    told.next = came.next;
+    if (came.set)
+        if (const auto* drill = drills::find(in.library, came.set->drill))
+            told.drill_name = drill->name;
+    if (came.retention)
+        for (auto& e : story.evidence)
+            if (e.measure == last->lesson->aim->measure.value) {
+                e.retention = came.retention;
+                told.measure = e.measure;
+            }
+    story.last = std::move(told);
+}
+
+} // namespace report
