@@ -32,17 +32,18 @@ std::vector<double> swarm(const std::vector<Dot>& dots, const Scale& scale, doub
     for (std::size_t i = 0; i < order.size(); ++i)
         order[i] = i;
     std::ranges::stable_sort(order, {}, [&](std::size_t i) { return dots[i].value; });
-    std::vector<double> y(dots.size(), 0);
-    std::vector<std::size_t> placed;
+    std::vector<double> x(dots.size()), y(dots.size(), 0);
+    std::vector<std::size_t> placed; // by value: what lies too far back ends the search
     const double apart = 2 * radius * 0.92;
     for (const std::size_t i : order) {
-        const double x = scale(dots[i].value);
+        x[i] = scale(dots[i].value);
         for (int step = 0; step < 12; ++step) {
             const double lift = (step % 2 ? 1 : -1) * ((step + 1) / 2) * apart * 0.5;
             const double wish = std::clamp(lift, -reach, reach);
-            const bool free = std::ranges::none_of(placed, [&](std::size_t k) {
-                return std::hypot(scale(dots[k].value) - x, y[k] - wish) < apart;
-            });
+            bool free = true;
+            for (auto k = placed.rbegin();
+                 free && k != placed.rend() && std::abs(x[*k] - x[i]) < apart; ++k)
+                free = std::hypot(x[*k] - x[i], y[*k] - wish) >= apart;
             y[i] = wish;
             if (free) break;
         }
