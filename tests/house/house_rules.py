@@ -113,6 +113,14 @@ class Rooms(unittest.TestCase):
         self.assertEqual(rooms, {"output"})
 
 
+class Safe(unittest.TestCase):
+    def test_the_program_starts_no_other_and_speaks_to_no_network(self):
+        calls = re.compile(r"\b(?:system|popen|execv\w*|execl\w*|posix_spawn\w*|fork|socket|connect|getaddrinfo)\s*\(")
+        for path in SOURCES:
+            for number, line in enumerate(lines_of(path), start=1):
+                self.assertIsNone(calls.search(line.split("//")[0]), f"{path}:{number}: {line.strip()}")
+
+
 class Lengths(unittest.TestCase):
     def test_no_file_is_longer_than_the_rule(self):
         longest = sorted(((len(lines_of(p)), str(p.relative_to(ROOT))) for p in SOURCES + TESTS), reverse=True)
