@@ -1,15 +1,25 @@
 #include "cli/check_folder.hpp"
 #include "cli/commands.hpp"
 #include "cli/exit.hpp"
+#include "output/ink_cover.hpp"
 #include "text/pango_typesetter.hpp"
 
+#include <iomanip>
 #include <iostream>
 
 namespace cli {
 
 namespace {
 
-int run(const std::vector<std::string>& records, const Common& common) {
+/// "page 3 (evidence)  2.9 % ink": what a mono printer covers of each page.
+void tell_ink(const page::Book& book) {
+    std::cout << std::fixed << std::setprecision(1);
+    for (const auto& sheet : book.sheets)
+        std::cout << "page " << sheet.label << (sheet.name.empty() ? "" : " (" + sheet.name + ")")
+                  << ": " << output::ink_cover(sheet) * 100 << " % ink\n";
+}
+
+int run(const std::vector<std::string>& records, bool ink, const Common& common) {
     const Workshop workshop(common);
     if (!tell(workshop.findings(), common.strict)) return findings;
     const text::PangoTypesetter type;
@@ -20,7 +30,7 @@ int run(const std::vector<std::string>& records, const Common& common) {
             worst = std::max(worst, check_folder(workshop, record, type, common.strict));
             continue;
         }
-        const auto read = check_record(workshop, record, type, true);
+        const auto read = check_record(workshop, record, type, true, ink ? tell_ink : nullptr);
         if (!read->readable)
             worst = std::max<int>(worst, cannot_read(record));
         else if (!tell(read->findings, common.strict))
@@ -37,7 +47,9 @@ Run set_up_check(CLI::App& app, const Common& common) {
     auto records = std::make_shared<std::vector<std::string>>();
     app.add_option("FILE", *records, "Lesson records (YAML), or folders with records below")
         ->required();
-    return [records, &common] { return run(*records, common); };
+    auto ink = std::make_shared<bool>(false);
+    app.add_flag("--ink", *ink, "Tell how much of each page is covered with ink");
+    return [records, ink, &common] { return run(*records, *ink, common); };
 }
 
 } // namespace cli

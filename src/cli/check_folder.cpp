@@ -138,12 +138,14 @@ std::string count_of(std::size_t n, const char* one, const char* many) {
 } // namespace
 
 std::unique_ptr<Read> check_record(const Workshop& workshop, const fs::path& record,
-                                   const text::Typesetter& type, bool with_notes) {
+                                   const text::Typesetter& type, bool with_notes,
+                                   void (*look)(const page::Book&)) {
     auto read = workshop.read(record);
     if (!read->readable || !read->findings.clean()) return read;
     const Sheet sheet(workshop, *read, type); // layout faults are found as well
     if (!read->findings.clean()) return read;
-    sheet.book(*read);
+    const auto book = sheet.book(*read);
+    if (look) look(book);
     if (with_notes)
         for (const auto& note :
              report::practice_notes(sheet.story(), sheet.easel().words, read->library))

@@ -1,13 +1,12 @@
 #include "cli/batch.hpp"
 #include "cli/commands.hpp"
 #include "cli/exit.hpp"
+#include "cli/leaving.hpp"
 #include "cli/origin.hpp"
 #include "cli/pictures.hpp"
 #include "cli/practice_calendar.hpp"
 #include "cli/records.hpp"
-#include "cli/sheet.hpp"
 #include "output/file.hpp"
-#include "output/pdf.hpp"
 #include "words/date.hpp"
 
 #include <algorithm>
@@ -22,10 +21,11 @@ struct Wishes {
     std::string target;
     BatchWishes batch;
     bool calendar = false;
+    Leaving leaving;
 };
 
 /// "RU-04-2026-05-14.pdf": code and date, letters and digits only, so that no name leaves a folder.
-std::string file_name(const record::Lesson& lesson) {
+std::string file_name(const record::Lesson& lesson, const char* ending) {
     constexpr std::size_t longest = 120;
     std::string name = lesson.student.code.empty() ? lesson.student.name : lesson.student.code;
     for (char& c : name) {
@@ -38,7 +38,7 @@ std::string file_name(const record::Lesson& lesson) {
     if (name.size() > longest) name.resize(longest);
     name += "-" + words::date_iso(lesson.date.value);
     if (lesson.revision > 1) name += "-r" + std::to_string(lesson.revision);
-    return name + ".pdf";
+    return name + ending;
 }
 
 /// One run: what its sheets share.
@@ -51,8 +51,11 @@ struct Printing {
     bool strict = false;
     bool all = false;
     bool calendar = false; ///< the days of practice are written, too
+    const Leaving& leaving;
     Part part;
     Claims claims;
+
+    bool as_text() const { return leaving.is_text(target); }
 };
 
 /// Shares are told by what a sheet is called, so that two sheets of one name meet in one part.
@@ -108,7 +111,7 @@ Outcome print(const Printing& run, const std::string& record, Read& read, const 
     const std::string days = fs::path(target).replace_extension(".ics").string();
     const std::string shown =
         target == "-" ? std::string() : target + "\n" + (run.calendar ? days + "\n" : "");
-    const auto inputs = run.origin.of(read);
+    const auto inputs = run.leaving.marked(run.origin.of(read));
     const auto old = target == "-" || run.all ? std::nullopt : cli::text_of(target);
     if (old && !run.strict && !run.calendar && output::inputs_of(*old) == inputs)
         return {Outcome::State::up_to_date, all_written, record, shown, {}, {}};
@@ -117,7 +120,7 @@ Outcome print(const Printing& run, const std::string& record, Read& read, const 
     const auto book = sheet.book(read);
     if (!passes(read.findings, run.strict)) return at_fault(record, read);
     if (run.calendar) output::write_file(days, practice_calendar(sheet), names_of(read));
-    const auto bytes = output::pdf(book, inputs);
+    const auto bytes = bytes_of(run.leaving, sheet, read, book, inputs, run.as_text());
     if (old == bytes)
         return {Outcome::State::up_to_date, all_written, record, shown, told(read.findings), {}};
     output::write_file(target, bytes, names_of(read));
@@ -130,7 +133,7 @@ Outcome print_one(Printing& run, std::size_t index, const text::Typesetter& type
     try {
         const auto read = run.workshop.read(record);
         if (!read->readable || !read->findings.clean()) return faulty(run, record, *read);
-        const std::string name = file_name(read->lesson);
+        const std::string name = file_name(read->lesson, run.as_text() ? ".txt" : ".pdf");
         if (!belongs(run.part, name))
             return {Outcome::State::elsewhere, all_written, record, {}, {}, {}};
         const std::string target =
@@ -180,9 +183,17 @@ int run(const Wishes& wishes, const Common& common) {
     if (into_folder) make_folder(wishes.target);
     if (wishes.target != "-") output::sweep(wishes.target);
     const Origin origin(workshop);
-    Printing all{
-        workshop,      origin,           records.paths,   wishes.target,         into_folder,
-        common.strict, wishes.batch.all, wishes.calendar, part_of(wishes.batch), {}};
+    Printing all{workshop,
+                 origin,
+                 records.paths,
+                 wishes.target,
+                 into_folder,
+                 common.strict,
+                 wishes.batch.all,
+                 wishes.calendar,
+                 wishes.leaving,
+                 part_of(wishes.batch),
+                 {}};
     const auto hire = [&all]() -> Worker {
         const auto type = std::make_shared<text::PangoTypesetter>();
         return [&all, type](std::size_t index) { return print_one(all, index, *type); };
@@ -203,7 +214,8 @@ Run set_up_lesson(CLI::App& app, const Common& common) {
     add_batch_options(app, wishes->batch);
     app.add_flag("--calendar", wishes->calendar,
                  "Also write the days of practice as a calendar (.ics) beside the PDF");
-    return [wishes, &common] { return run(*wishes, common); };
+    add_leaving(app, wishes->leaving);
+    return [wishes, &common] { return ready(wishes->leaving) ? run(*wishes, common) : wrong_use; };
 }
 
 } // namespace cli

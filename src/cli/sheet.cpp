@@ -59,7 +59,8 @@ page::Book Sheet::book(Read& read) const {
     for (const auto& fault : flowed.faults)
         read.findings.warning(
             {}, "page " + std::to_string(fault.page) + ": " + fault.block + " " + fault.what,
-            "shorten the text there, or report this layout fault");
+            fault.hint.empty() ? "shorten the text there, or report this layout fault"
+                               : fault.hint);
     return std::move(flowed.book);
 }
 

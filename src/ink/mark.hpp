@@ -99,10 +99,11 @@ struct Picture {
     std::shared_ptr<const std::string> bytes;
 };
 
-/// A link over `box` to a named place ("#drill-1") or an address.
+/// A link over `box` to a named place ("#drill-1") or an address. `says` is read out for it.
 struct Link {
     Rect box;
     std::string target;
+    std::string says;
 };
 
 /// A named place that links and bookmarks lead to.

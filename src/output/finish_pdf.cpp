@@ -56,17 +56,40 @@ void pack_streams(QPDF& file) {
     }
 }
 
+/// The file's data and its relation to the pages: what they were made from (ISO 32000-2, 7.11.3).
+void attach(QPDF& file, const Attachment& attachment) {
+    auto stream = QPDFEFStreamObjectHelper::createEFStream(file, attachment.bytes);
+    stream.setSubtype(attachment.type);
+    auto spec = QPDFFileSpecObjectHelper::createFileSpec(file, attachment.name, stream);
+    spec.getObjectHandle().replaceKey("/AFRelationship", QPDFObjectHandle::newName("/Source"));
+    QPDFEmbeddedFileDocumentHelper(file).replaceEmbeddedFile(attachment.name, spec);
+    auto root = file.getRoot();
+    if (!root.hasKey("/AF")) root.replaceKey("/AF", QPDFObjectHandle::newArray());
+    root.getKey("/AF").appendItem(spec.getObjectHandle());
+}
+
+/// AES-256 (ISO 32000-2, 7.6.4.4). Who has the password may read, print and let it be read out.
+void lock(QPDFWriter& writer, const std::string& password) {
+    writer.setR6EncryptionParameters(password.c_str(), password.c_str(), true, true, true, true,
+                                     true, true, qpdf_r3p_full, true);
+}
+
 } // namespace
 
-std::string finish_pdf(const std::string& drawn, const page::Book& book) {
+std::string finish_pdf(const std::string& drawn, const page::Book& book, const PdfWishes& wishes) {
     QPDF file;
     file.processMemoryFile("drawn.pdf", drawn.data(), drawn.size());
     describe(file, book);
     complete_tags(file, book);
+    for (const auto& attachment : wishes.attachments)
+        attach(file, attachment);
     pack_streams(file);
     QPDFWriter writer(file);
     writer.setOutputMemory();
-    writer.setStaticID(true); // a blank that is filled in when all is written, see seal.hpp
+    if (wishes.password.empty())
+        writer.setStaticID(true); // a blank that is filled in when all is written, see seal.hpp
+    else
+        lock(writer, wishes.password);
     writer.setMinimumPDFVersion("1.7");
     writer.setDecodeLevel(qpdf_dl_none);
     writer.setObjectStreamMode(qpdf_o_generate);

@@ -84,10 +84,11 @@ std::string drawn(const page::Book& book) {
 
 } // namespace
 
-std::string pdf(const page::Book& book, const Digest& inputs) {
+std::string pdf(const page::Book& book, const Digest& inputs, const PdfWishes& wishes) {
     if (book.sheets.empty()) throw CannotDraw("a book without sheets");
     check_targets(book);
-    return sealed(finish_pdf(drawn(book), book), inputs);
+    std::string out = finish_pdf(drawn(book), book, wishes);
+    return wishes.password.empty() ? sealed(std::move(out), inputs) : out;
 }
 
 } // namespace output

@@ -1,5 +1,7 @@
 #include "output/tag_tree.hpp"
 
+#include "output/bounds.hpp"
+#include "output/number.hpp"
 #include "output/structure.hpp"
 
 namespace output {
@@ -8,17 +10,34 @@ namespace {
 
 using Object = QPDFObjectHandle;
 
-/// The alternative texts of all figures that reach the tree, in the order of their opening.
-std::vector<std::string> alternatives(const page::Book& book) {
-    std::vector<std::string> out;
+/// What a figure says and where it stands, in PDF's coordinates (y up).
+struct Figure {
+    std::string alternative;
+    std::optional<ink::Rect> box;
+};
+
+/// The mark that closes the element which mark `open` opens.
+std::size_t close_of(const std::vector<ink::Mark>& marks, std::size_t open) {
+    int depth = 0;
+    for (std::size_t i = open; i < marks.size(); ++i)
+        if (const auto* tag = std::get_if<ink::Tag>(&marks[i]))
+            if ((depth += tag->opens ? 1 : -1) == 0) return i;
+    return marks.size();
+}
+
+/// All figures that reach the tree, in the order of their opening.
+std::vector<Figure> figures_of(const page::Book& book) {
+    std::vector<Figure> out;
     for (const auto& sheet : book.sheets) {
         int artifacts = 0;
-        for (const auto& mark : sheet.marks) {
-            const auto* tag = std::get_if<ink::Tag>(&mark);
+        for (std::size_t i = 0; i < sheet.marks.size(); ++i) {
+            const auto* tag = std::get_if<ink::Tag>(&sheet.marks[i]);
             if (!tag) continue;
             if (tag->role == "Artifact") artifacts += tag->opens ? 1 : -1;
-            if (tag->role == "Figure" && tag->opens && artifacts == 0)
-                out.push_back(tag->alternative);
+            if (tag->role != "Figure" || !tag->opens || artifacts != 0) continue;
+            auto box = bounds_of(sheet.marks, i + 1, close_of(sheet.marks, i));
+            if (box) box->y = sheet.size.height - box->bottom();
+            out.push_back({tag->alternative, box});
         }
     }
     return out;
@@ -31,8 +50,8 @@ bool artifact(Object kid) {
 
 class Tree {
   public:
-    explicit Tree(std::vector<std::string> alternatives)
-        : alternatives_(std::move(alternatives)) {}
+    explicit Tree(std::vector<Figure> figures)
+        : figures_(std::move(figures)) {}
 
     /// The children of `parent` that are no artifacts, each completed.
     Object kids(Object parent, std::size_t row) {
@@ -53,10 +72,23 @@ class Tree {
     }
 
     void complete(Object element, std::size_t row) {
-        if (is(element, "/Figure") && figures_ < alternatives_.size())
-            element.replaceKey("/Alt", Object::newUnicodeString(alternatives_[figures_++]));
+        if (is(element, "/Figure") && next_ < figures_.size()) complete(element, figures_[next_++]);
         if (is(element, "/TH")) element.replaceKey("/A", scope(row));
         if (!element.getKey("/K").isInteger()) element.replaceKey("/K", kids(element, row));
+    }
+
+    /// Alternative text and bounding box (ISO 32000-1, 14.9.3 and table 344).
+    static void complete(Object element, const Figure& figure) {
+        element.replaceKey("/Alt", Object::newUnicodeString(figure.alternative));
+        if (!figure.box) return;
+        const auto number = [](double x) { return Object::newReal(fixed(x, 2)); };
+        auto layout = Object::newDictionary();
+        layout.replaceKey("/O", Object::newName("/Layout"));
+        layout.replaceKey("/Placement", Object::newName("/Block"));
+        layout.replaceKey(
+            "/BBox", Object::newArray({number(figure.box->x), number(figure.box->y),
+                                       number(figure.box->right()), number(figure.box->bottom())}));
+        element.replaceKey("/A", layout);
     }
 
     /// Heads of the first row stand over columns, all others before rows.
@@ -67,8 +99,8 @@ class Tree {
         return out;
     }
 
-    std::vector<std::string> alternatives_;
-    std::size_t figures_ = 0;
+    std::vector<Figure> figures_;
+    std::size_t next_ = 0;
 };
 
 void wrap_in_document(QPDF& file, Object root, Object kids) {
@@ -116,6 +148,19 @@ void mark_artifacts(Object page) {
     contents.replaceStreamData(with_artifacts(old), Object::newNull(), Object::newNull());
 }
 
+/// What each link says is read out for it (ISO 14289-1, 7.18.5): its words, else where it leads.
+void name_links(Object page, const page::Sheet& sheet) {
+    auto notes = page.getKey("/Annots");
+    if (!notes.isArray()) return;
+    int next = 0;
+    for (const auto& mark : sheet.marks) {
+        const auto* link = std::get_if<ink::Link>(&mark);
+        if (!link || link->target.empty() || next >= notes.getArrayNItems()) continue;
+        notes.getArrayItem(next++).replaceKey(
+            "/Contents", Object::newUnicodeString(link->says.empty() ? link->target : link->says));
+    }
+}
+
 } // namespace
 
 void complete_tags(QPDF& file, const page::Book& book) {
@@ -126,9 +171,12 @@ void complete_tags(QPDF& file, const page::Book& book) {
     marked.replaceKey("/Marked", Object::newBool(true));
     catalogue.replaceKey("/MarkInfo", marked);
     clear_parents(root.getKey("/ParentTree"));
-    wrap_in_document(file, root, Tree(alternatives(book)).kids(root, 0));
-    for (auto& page : QPDFPageDocumentHelper(file).getAllPages())
+    wrap_in_document(file, root, Tree(figures_of(book)).kids(root, 0));
+    std::size_t sheet = 0;
+    for (auto& page : QPDFPageDocumentHelper(file).getAllPages()) {
         mark_artifacts(page.getObjectHandle());
+        name_links(page.getObjectHandle(), book.sheets.at(sheet++));
+    }
 }
 
 } // namespace output

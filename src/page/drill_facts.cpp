@@ -1,5 +1,6 @@
 #include "page/drill_facts.hpp"
 
+#include "figure/link_code.hpp"
 #include "page/drill_loop.hpp"
 #include "page/drill_sign.hpp"
 #include "page/parts.hpp"
@@ -31,6 +32,28 @@ ink::Drawing beside(const Easel& easel, std::string_view label, ink::Drawing bod
                 std::max(body.size.height, name.size.height + std::max(0.0, drop))};
     out.add(tagged(std::move(name), "H2"), {0, drop});
     out.add(std::move(body), {label_width, 0});
+    return out;
+}
+
+/// The coach's link for this drill, else for the lesson, as a code with its name below.
+ink::Drawing coded_link(const Easel& easel, const Story& story, const ChosenDrill& chosen) {
+    const std::string& link =
+        chosen.wish.link.value.empty() ? story.lesson.link.value : chosen.wish.link.value;
+    ink::Drawing code = figure::link_code(link);
+    if (code.size.width <= 0) return {};
+    const double quiet = figure::quiet_zone * figure::code_module * figure::mm;
+    code.message = easel.words.say("link.alt", {{"link", link}});
+    ink::Drawing out;
+    out.size = code.size;
+    out.add(tagged(std::move(code), "Figure"), {0, -quiet}); // the margin above is white anyway
+    ink::Drawing name;
+    const auto& style = easel.theme.setting(Text::tick).style;
+    name.add(figure::label(easel, style, easel.words.say("link.name"),
+                           {out.size.width / 2, out.size.height - 2 * quiet + style.size + 4},
+                           text::Align::centre));
+    out.add(tagged(std::move(name), "P"), {});
+    out.size.height += style.size + 8 - 2 * quiet;
+    out.add(ink::Link{{0, 0, out.size.width, out.size.height}, link, easel.words.say("link.name")});
     return out;
 }
 
@@ -117,7 +140,9 @@ ink::Drawing drill_head(const Easel& easel, const Story& story, std::size_t inde
     number.style.size = std::max(92.0, number.style.size);
     ink::Words digit = figure::label(easel, number.style, drill_sign_text(easel, chosen, index),
                                      {width, number.style.size * 0.73}, text::Align::right);
-    const double column = width - digit.width - 18;
+    const ink::Drawing code = coded_link(easel, story, chosen);
+    const double taken = digit.width + (code.size.width > 0 ? code.size.width + 8 : 0);
+    const double column = width - taken - 18;
 
     std::string over = w.say(index == 0 ? "page.drill.question" : "page.second-drill.question");
     if (!chosen.sign.empty())
@@ -149,7 +174,8 @@ ink::Drawing drill_head(const Easel& easel, const Story& story, std::size_t inde
     const double reach = digit.at.y;
     out.add(std::move(digit));
     out.add(ink::Tag{false, "Artifact", {}});
-    out.size = {width, std::max(text.size.height + bar + 4, reach + 2)};
+    out.add(code, {width - taken, 0});
+    out.size = {width, std::max({text.size.height + bar + 4, reach + 2, code.size.height})};
     return out;
 }
 

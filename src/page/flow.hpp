@@ -19,6 +19,7 @@ struct Fault {
     std::size_t page = 0; ///< from 1
     std::string block;
     std::string what;
+    std::string hint; ///< the way out, where there is a better one than fewer words
 };
 
 struct Flowed {

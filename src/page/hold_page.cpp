@@ -188,11 +188,13 @@ Block checklist(const figure::Easel& easel, const Story& story) {
         row.add(tagged(std::move(text), "TD"), {0, 2});
         row.add(tagged(answer(easel, before[i], cell), "TD"), {words_width, 2});
         row.add(tagged(answer(easel, after[i], cell), "TD"), {words_width + cell, 2});
+        row.add(ink::Tag{true, "TD", {}});
         row.add(ink::Stroke{ink::Path::rect({words_width + 2 * cell + 4, 3.5, 11, 11}),
                             0.8,
                             easel.theme.text,
                             {},
                             ink::Cap::butt});
+        row.add(ink::Tag{false, "TD", {}});
         row.add(ink::Tag{false, "TR", {}});
         row.add(ink::Stroke{
             ink::Path::segment({0, row.size.height - 0.3}, {width, row.size.height - 0.3}),

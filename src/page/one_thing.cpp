@@ -48,7 +48,10 @@ Block answers(const figure::Easel& easel, const Story& story, std::size_t drill_
         9);
     ink::Drawing last = labelled(easel, easel.words.say("one.tonight"), theme::Text::lead,
                                  tonight(easel, story, drill_page), width, label_width);
-    if (!story.drills.empty()) last.add(ink::Link{{0, 0, width, last.size.height}, "#drill-1"});
+    if (!story.drills.empty())
+        last.add(ink::Link{{0, 0, width, last.size.height},
+                           "#drill-1",
+                           easel.words.say("link.drill", {{"x", drill_page}})});
     add(std::move(last), 0);
     block.pieces.back().keeps_next = false;
     return block;

@@ -1,6 +1,9 @@
 #include "page/self_check.hpp"
 
+#include "text/font_set.hpp"
+
 #include <cmath>
+#include <set>
 
 namespace page {
 
@@ -35,11 +38,18 @@ std::string quoted(const ink::Words& words) {
     return "'" + (words.text.size() > 40 ? words.text.substr(0, 40) + "…" : words.text) + "'";
 }
 
+std::string way_out(char32_t character) {
+    const auto package = text::package_for(character);
+    return package.empty() ? "write it in letters of another script"
+                           : "add its script with: apt-get install " + std::string(package);
+}
+
 } // namespace
 
 std::vector<Fault> self_check(const Book& book, const theme::Theme& theme,
                               const text::Typesetter& typesetter) {
     std::vector<Fault> faults;
+    std::set<std::string_view> told; // one fault a package: a name stands on every page
     for (std::size_t i = 0; i < book.sheets.size(); ++i) {
         const ink::Rect live = theme.live(i % 2 == 0);
         const ink::Rect allowed{live.x, 0, live.width, book.sheets[i].size.height};
@@ -51,8 +61,10 @@ std::vector<Fault> self_check(const Book& book, const theme::Theme& theme,
             const ink::Words& w = *texts[k].words;
             if (!allowed.contains(texts[k].box, 0.8)) fault(w, "stands outside the content");
             if (w.style.size < theme.smallest - 0.01) fault(w, "is smaller than the smallest size");
-            if (!typesetter.missing(w.text, w.style).empty())
-                fault(w, "has letters that no font can show");
+            const auto missing = typesetter.missing(w.text, w.style);
+            if (!missing.empty() && told.insert(text::package_for(missing.front())).second)
+                faults.push_back({i + 1, quoted(w), "has letters that no font here can show",
+                                  way_out(missing.front())});
             for (std::size_t m = k + 1; m < texts.size(); ++m)
                 if (texts[k].box.overlaps(texts[m].box, 0.6))
                     fault(w, "stands over " + quoted(*texts[m].words));

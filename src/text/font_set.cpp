@@ -115,6 +115,13 @@ std::string font_stamps(std::string_view root) {
     return out;
 }
 
+std::string_view package_for(char32_t character) {
+    const auto& set = fallbacks();
+    const auto found = std::ranges::find_if(
+        set, [&](const Fallback& f) { return character >= f.first && character <= f.last; });
+    return found == set.end() ? std::string_view() : found->package;
+}
+
 void check_fonts(diag::Findings& findings, std::string_view root) {
     const auto there = [&](const fs::path& file) {
         std::error_code ignored;

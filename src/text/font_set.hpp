@@ -46,6 +46,9 @@ inline constexpr std::string_view font_root = "/usr/share/fonts";
 const std::vector<Family>& families();
 const std::vector<Fallback>& fallbacks();
 
+/// The Debian package whose family shows that character; empty when none of the set does.
+std::string_view package_for(char32_t character);
+
 /// Throws MissingFont when the set has no such family.
 const Family& family(std::string_view name);
 

@@ -1,0 +1,74 @@
+#include "cli/leaving.hpp"
+
+#include "output/pdf.hpp"
+#include "output/plain_text.hpp"
+
+#include <iostream>
+
+namespace cli {
+
+namespace {
+
+constexpr std::size_t shortest_password = 8, longest_password = 127; // bytes; ISO 32000-2, 7.6.4.3
+
+/// What the sheet was made from. The list of all students never goes with one student's sheet.
+std::vector<output::Attachment> sources_of(const Read& read) {
+    std::vector<output::Attachment> out;
+    for (const auto& source : read.sources) {
+        const fs::path path = source.name();
+        if (path.filename() == "people.yaml") continue;
+        const bool yaml = path.extension() == ".yaml" || path.extension() == ".yml";
+        out.push_back(
+            {path.filename().string(), yaml ? "application/yaml" : "text/csv", source.text()});
+    }
+    return out;
+}
+
+} // namespace
+
+bool Leaving::is_text(const std::string& target) const {
+    return as == "text" || (as.empty() && fs::path(target).extension() == ".txt");
+}
+
+output::Digest Leaving::marked(output::Digest inputs) const {
+    if (attach) inputs.low ^= 1;
+    return inputs;
+}
+
+void add_leaving(CLI::App& app, Leaving& leaving) {
+    app.add_option("--as", leaving.as, "pdf (usual), or text: all of it to be read out")
+        ->check(CLI::IsMember({"pdf", "text"}));
+    app.add_flag(
+        "--attach", leaving.attach,
+        "Put record and shot table into the PDF, so that it can be made again from itself");
+    app.add_option("--password-file", leaving.password_file,
+                   "File whose first line opens the PDF (AES-256)");
+}
+
+bool ready(Leaving& leaving) {
+    if (leaving.password_file.empty()) return true;
+    const auto text = text_of(leaving.password_file);
+    if (!text) {
+        std::cerr
+            << "lessonleaf: the password file '" << leaving.password_file
+            << "' cannot be read\n  hint: write the password into a file, on its first line\n";
+        return false;
+    }
+    leaving.password = text->substr(0, text->find_first_of("\r\n"));
+    if (leaving.password.size() >= shortest_password && leaving.password.size() <= longest_password)
+        return true;
+    std::cerr << "lessonleaf: the password in '" << leaving.password_file
+              << "' must have 8 to 127 characters\n"
+                 "  hint: four words that you can say on the telephone make a good one\n";
+    return false;
+}
+
+std::string bytes_of(const Leaving& leaving, const Sheet& sheet, const Read& read,
+                     const page::Book& book, const output::Digest& inputs, bool as_text) {
+    if (as_text) return output::plain_text(book, {sheet.easel().words.say("twin.picture")});
+    return output::pdf(
+        book, inputs,
+        {leaving.attach ? sources_of(read) : std::vector<output::Attachment>{}, leaving.password});
+}
+
+} // namespace cli
