@@ -39,6 +39,10 @@ std::vector<Level> levels(std::size_t cautions) {
     return out;
 }
 
+/// Fourteen days beside each other need more than this; narrower paper gets a drill of two sides,
+/// the log on the back, as large print does. Points.
+constexpr double narrow = 400;
+
 struct Part {
     ink::Drawing drawing;
     double before = 0;
@@ -81,10 +85,10 @@ class Composer {
         , hold_(hold)
         , live_(easel.theme.live(true))
         , junior_(story.lesson.student.age == record::Age::junior)
-        , large_(easel.theme.setting(Text::body).style.size > 14) {}
+        , two_sides_(easel.theme.setting(Text::body).style.size > 14 || live_.width < narrow) {}
 
     std::vector<ink::Drawing> sides() const {
-        if (large_) return {front(), back()};
+        if (two_sides_) return {front(), back()};
         return {single()};
     }
 
@@ -93,7 +97,7 @@ class Composer {
     const drills::Drill& drill() const { return chosen().drill; }
     double width() const { return live_.width; }
     double label_width() const {
-        return easel_.theme.setting(Text::label).style.size * (large_ ? 7.4 : 9.2);
+        return easel_.theme.setting(Text::label).style.size * (two_sides_ ? 7.4 : 9.2);
     }
     const std::string& wished(const std::string& wish, const std::string& own) const {
         return wish.empty() ? own : wish;
@@ -234,7 +238,7 @@ class Composer {
         if (level.stages) side.add(log_stages(easel_, chosen(), width()), 7);
         const LogCount count = log_count(chosen());
         const int half = log_days / 2;
-        if (large_) {
+        if (two_sides_) {
             side.add(log_grid(easel_, count, 1, half, width(), row), 8);
             side.add(log_grid(easel_, count, half + 1, log_days, width(), row), 6);
         } else {
@@ -253,8 +257,8 @@ class Composer {
             side = build(level, floor);
             const double spare = live_.height - side.height();
             if (spare < 0) continue;
-            const double grow =
-                std::min(spare * 0.6 / rows / (large_ ? 2 : 1), junior_ ? 16.0 : 2.0 * figure::mm);
+            const double grow = std::min(spare * 0.6 / rows / (two_sides_ ? 2 : 1),
+                                         junior_ ? 16.0 : 2.0 * figure::mm);
             side = build(level, floor + grow);
             break;
         }
@@ -307,7 +311,7 @@ class Composer {
     std::size_t index_;
     const HoldPicture& hold_;
     ink::Rect live_;
-    bool junior_, large_;
+    bool junior_, two_sides_;
 };
 
 } // namespace

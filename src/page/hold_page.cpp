@@ -239,8 +239,9 @@ Section hold_page(const figure::Easel& easel, const Story& story) {
     // The largest hands with which the page holds all; the strip only where they stay large.
     for (double k = 1.05; story.strength && k > 0.84; k -= 0.05)
         if (fits(k, true)) return section;
-    for (double k = 1.05; k > 0.5; k -= 0.05)
-        if (fits(k, false)) break;
+    for (double k = 1.05; k > 0.58; k -= 0.05)
+        if (fits(k, false)) return section;
+    fits(1, false); // then over two sides
     return section;
 }
 

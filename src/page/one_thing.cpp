@@ -282,12 +282,14 @@ Section one_thing(const figure::Easel& easel, const Story& story, std::size_t dr
     // the largest hands with which the page holds all; the ball gives way before the hands get
     // small
     for (const auto& [most, least, with_ball] :
-         {std::tuple{1.08, 0.75, true}, std::tuple{1.08, 0.4, false}})
+         {std::tuple{1.08, 0.75, true}, std::tuple{1.08, 0.55, false}})
         for (double k = most; k > least; k -= 0.05) {
             section.blocks =
                 one_thing_blocks(easel, story, drill_page, columns(easel, 2) * k, with_ball);
             if (total_height(section.blocks) <= room) return section;
         }
+    // narrow paper or many words: two sides with hands that can be seen, rather than one without
+    section.blocks = one_thing_blocks(easel, story, drill_page, columns(easel, 2), true);
     return section;
 }
 
