@@ -129,6 +129,7 @@ TEST_CASE("every translation says every line and every step of every drill") {
             for (std::size_t line = 0; line < a.size(); ++line) {
                 CAPTURE(a[line], b[line]);
                 CHECK(a[line].empty() == b[line].empty());
+                CHECK(std::ranges::count(a[line], '{') == std::ranges::count(b[line], '{'));
                 if (words(b[line]) > 2) CHECK(a[line] != b[line]);
             }
         }
