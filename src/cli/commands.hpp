@@ -23,10 +23,16 @@ Run set_up_check(CLI::App& app, const Common& common);
 Run set_up_numbers(CLI::App& app, const Common& common);
 Run set_up_figure(CLI::App& app, const Common& common);
 Run set_up_drills(CLI::App& app, const Common& common);
+Run set_up_binder(CLI::App& app, const Common& common);
+Run set_up_term(CLI::App& app, const Common& common);
 Run set_up_begin(CLI::App& app, const Common& common);
 
 inline constexpr std::array commands{
     Command{"lesson", "Print the lesson summary of each record as a PDF", set_up_lesson},
+    Command{"binder", "Bind all lessons of one student, with contents, progress and words",
+            set_up_binder},
+    Command{"term", "Print the reports of a term, the printer's pile and the coach's overview",
+            set_up_term},
     Command{"check", "Read records and their shot tables, tell every fault, draw nothing",
             set_up_check},
     Command{"numbers", "Print all that was computed as a table, CSV or JSON", set_up_numbers},

@@ -17,6 +17,7 @@ namespace {
 struct Calendar {
     std::vector<words::Date> dates; ///< ascending, each once
     std::vector<double> y;          ///< middles of rows
+    std::vector<double> open;       ///< middles of rows that no day has taken yet
 
     double operator()(words::Date date) const {
         const auto at = std::ranges::lower_bound(dates, date);
@@ -36,6 +37,12 @@ Calendar calendar(const ProgressInput& input, double row, double height) {
     std::ranges::sort(c.dates);
     const auto twice = std::ranges::unique(c.dates);
     c.dates.erase(twice.begin(), twice.end());
+    if (input.places >= std::max<std::size_t>(c.dates.size(), 1)) {
+        const double pitch = height / static_cast<double>(input.places);
+        for (std::size_t i = 0; i < input.places; ++i)
+            (i < c.dates.size() ? c.y : c.open).push_back((static_cast<double>(i) + 0.5) * pitch);
+        return c;
+    }
     if (c.dates.empty()) return c;
     const double first = day(c.dates.front()), span = std::max(1.0, day(c.dates.back()) - first);
     std::vector<double> wishes;
@@ -106,12 +113,13 @@ void draw_frame(ink::Drawing& d, const Pane& p) {
                           t.text,
                           {},
                           ink::Cap::butt});
-    for (const double y : p.days.y)
-        d.add(ink::Stroke{ink::Path::segment({p.left, p.top + y}, {p.right, p.top + y}),
-                          0.35,
-                          t.rule,
-                          {0.8, 2.4},
-                          ink::Cap::butt});
+    for (const auto* rows : {&p.days.y, &p.days.open})
+        for (const double y : *rows)
+            d.add(ink::Stroke{ink::Path::segment({p.left, p.top + y}, {p.right, p.top + y}),
+                              0.35,
+                              t.rule,
+                              {0.8, 2.4},
+                              ink::Cap::butt});
     d.add(ink::Stroke{ink::Path::segment({p.left, p.bottom}, {p.right, p.bottom}),
                       t.widths.axis,
                       t.text,
@@ -166,14 +174,34 @@ void draw_blocks(ink::Drawing& d, const Pane& p) {
             d.add(ink::Stroke{
                 ink::Path::segment({l, y}, {r, y}), test ? 2.2 : 0.8, t.text, {}, ink::Cap::butt});
         put(d, b.symbol, {clipped(p, b.median), y}, test ? 4.4 : 2.6, t.text);
+        if (p.scale.holds(b.median)) continue;
+        const double way = b.median > p.scale.most ? 1 : -1, x = clipped(p, b.median) + way * 5;
+        arrow(d, {x - way * 1, y}, {x + way * 6, y}, t.widths.data, 4, t.text);
     }
 }
 
-void draw_dates(ink::Drawing& d, const Easel& easel, const Calendar& days, double top) {
-    const auto& style = easel.theme.setting(theme::Text::tick).style;
-    for (std::size_t i = 0; i < days.dates.size(); ++i)
+/// The days' names; with places, the weeks between them and rules for days to come.
+void draw_dates(ink::Drawing& d, const Easel& easel, const Calendar& days, double top, double width,
+                bool places) {
+    const auto& setting = easel.theme.setting(theme::Text::tick);
+    auto style = setting.style;
+    style.colour = easel.theme.text;
+    for (std::size_t i = 0; i < days.dates.size(); ++i) {
         d.add(label(easel, style, words::date_long(days.dates[i], easel.words),
                     {0, top + days.y[i] + middle(style)}));
+        if (!places || i == 0 || days.y[i] - days.y[i - 1] < 2 * setting.leading) continue;
+        const auto weeks = std::lround((day(days.dates[i]) - day(days.dates[i - 1])) / 7);
+        if (weeks > 0)
+            d.add(label(easel, theme::Text::tick,
+                        easel.words.say("ballfigure.progress.weeks", {{"n", weeks}}),
+                        {0, top + (days.y[i] + days.y[i - 1]) / 2 + middle(style)}));
+    }
+    for (const double y : days.open)
+        d.add(ink::Stroke{ink::Path::segment({0, top + y + 4}, {width, top + y + 4}),
+                          easel.theme.widths.rule,
+                          easel.theme.rule,
+                          {},
+                          ink::Cap::butt});
 }
 
 double dates_width(const Easel& easel, const Calendar& days) {
@@ -188,33 +216,82 @@ double dates_width(const Easel& easel, const Calendar& days) {
 
 } // namespace
 
+namespace {
+
+/// Where the panels stand: in bands from the top, shares of the width inside a band.
+struct Plan {
+    std::vector<double> left, right;
+    std::vector<std::size_t> band;
+    std::size_t bands = 1;
+};
+
+Plan plan(const ProgressInput& input, double from, double width, double least, double gap) {
+    Plan plan;
+    double shares = 0;
+    for (const ProgressMeasure& m : input.measures)
+        shares += m.share;
+    const double room = std::max(1.0, std::floor((width - from + gap) / (least + gap)));
+    plan.bands = static_cast<std::size_t>(std::max(1.0, std::ceil(shares / room)));
+    const double beside = std::max(1.0, std::ceil(shares / static_cast<double>(plan.bands)));
+    const double each = (width - from + gap) / beside;
+    double used = 0;
+    std::size_t band = 0;
+    for (const ProgressMeasure& m : input.measures) {
+        if (used > 0 && used + m.share > beside + 1e-9) ++band, used = 0;
+        plan.left.push_back(from + used * each);
+        used += m.share;
+        plan.right.push_back(from + used * each - gap);
+        plan.band.push_back(band);
+    }
+    plan.bands = band + 1;
+    return plan;
+}
+
+} // namespace
+
+std::pair<double, double> year_axis(unit::Measure measure, double first_median,
+                                    const unit::Units& units) {
+    using unit::Measure;
+    const auto& row = unit::row(measure);
+    const double one = unit::size_of_unit(row.kind, units);
+    if (row.sided) {
+        double reach = 15; // degrees
+        if (measure == Measure::axis || row.kind == unit::Kind::length) reach = 40;
+        return {-reach * one, reach * one};
+    }
+    double width = 20, step = 5; // degrees and speeds
+    if (row.kind == unit::Kind::length) width = 80, step = 10;
+    if (row.kind == unit::Kind::spin) width = 4000, step = 500;
+    const double middle = std::round(first_median / one / step) * step;
+    return {(middle - width / 2) * one, (middle + width / 2) * one};
+}
+
 ink::Drawing progress(const Easel& easel, const ProgressInput& input, double width, double height) {
     const auto& t = easel.theme;
     const auto& tick = t.setting(theme::Text::tick);
     const double row = tick.leading + 5, foot = 2 * tick.leading + 4, gap = 10;
-    const double dates = dates_width(easel, calendar(input, row, 0)) + 8;
-    const double least = tick.style.size * 7.8;
-    const std::size_t count = std::max<std::size_t>(1, input.measures.size());
-    const auto beside = std::clamp<std::size_t>(
-        static_cast<std::size_t>((width - dates + gap) / (least + gap)), 1, count);
-    const std::size_t bands = (count + beside - 1) / beside;
-    const double pane =
-        (width - dates - gap * static_cast<double>(beside - 1)) / static_cast<double>(beside);
+    const auto probe = calendar(input, row, 0);
+    const double dates = std::max(dates_width(easel, probe), tick.style.size * 7) + 8;
+    const Plan panes = plan(input, dates, width, tick.style.size * 7.8, gap);
     auto head = t.setting(theme::Text::label);
     auto plain = tick;
     plain.style.colour = t.text;
-    double heads = 0;
-    for (const ProgressMeasure& m : input.measures)
+    // with places the panels start at the same height on every sheet
+    double heads = input.places > 0 ? head.leading + 3 * plain.leading + 3 : 0;
+    for (std::size_t i = 0; i < input.measures.size(); ++i) {
+        const double pane = panes.right[i] - panes.left[i];
+        const ProgressMeasure& m = input.measures[i];
         heads = std::max(heads,
                          paragraph(easel, head, title_of(easel, m), pane).size.height +
                              paragraph(easel, plain, verdict_of(easel, m), pane).size.height + 3);
+    }
     const bool hatched = std::ranges::any_of(
         input.measures, [](const ProgressMeasure& m) { return m.wanted.has_value(); });
     const double note = hatched ? tick.leading + 2 : 0;
-    const double each = (height - note) / static_cast<double>(bands);
-    const auto probe = calendar(input, row, 0);
-    const double body = std::max(
-        {each - heads - foot - gap, row * static_cast<double>(probe.dates.size()), 2 * row});
+    const double each = (height - note) / static_cast<double>(panes.bands);
+    const double body =
+        std::max({each - heads - foot - gap,
+                  row * static_cast<double>(std::max(probe.dates.size(), input.places)), 2 * row});
     const Calendar days = calendar(input, row, body);
 
     ink::Drawing d;
@@ -222,16 +299,17 @@ ink::Drawing progress(const Easel& easel, const ProgressInput& input, double wid
     double top = 0;
     for (std::size_t i = 0; i < input.measures.size(); ++i) {
         const ProgressMeasure& m = input.measures[i];
-        const auto column = static_cast<double>(i % beside);
-        if (i > 0 && i % beside == 0) top += heads + body + foot + gap;
-        const double left = dates + column * (pane + gap);
-        const auto title = paragraph(easel, head, title_of(easel, m), pane);
+        top = static_cast<double>(panes.band[i]) * (heads + body + foot + gap);
+        const double left = panes.left[i], right = panes.right[i];
+        const auto title = paragraph(easel, head, title_of(easel, m), right - left);
         d.add(title, {left, top});
-        d.add(paragraph(easel, plain, verdict_of(easel, m), pane), {left, top + title.size.height});
-        if (column == 0) draw_dates(d, easel, days, top + heads);
-        Pane p{easel, m, days, scale_of(m, left + 4, left + pane - 4)};
+        d.add(paragraph(easel, plain, verdict_of(easel, m), right - left),
+              {left, top + title.size.height});
+        if (i == 0 || panes.band[i] != panes.band[i - 1])
+            draw_dates(d, easel, days, top + heads, dates - 8, input.places > 0);
+        Pane p{easel, m, days, scale_of(m, left + 4, right - 4)};
         p.top = top + heads, p.bottom = p.top + body;
-        p.left = left, p.right = left + pane;
+        p.left = left, p.right = right;
         draw_frame(d, p);
         draw_blocks(d, p);
     }

@@ -24,7 +24,7 @@ std::string date(const std::string& iso) {
     return out.size() == 10 ? out : "D:19700101";
 }
 
-void describe(QPDF& file, const page::Book& book) {
+void describe(QPDF& file, const page::Book& book, const std::string& note) {
     auto root = file.getRoot();
     if (!book.language.empty())
         root.replaceKey("/Lang", QPDFObjectHandle::newUnicodeString(book.language));
@@ -38,6 +38,13 @@ void describe(QPDF& file, const page::Book& book) {
     metadata.getDict().replaceKey("/Type", QPDFObjectHandle::newName("/Metadata"));
     metadata.getDict().replaceKey("/Subtype", QPDFObjectHandle::newName("/XML"));
     root.replaceKey("/Metadata", metadata);
+    if (note.empty()) return;
+    auto ours = QPDFObjectHandle::newDictionary();
+    ours.replaceKey("/LastModified", QPDFObjectHandle::newString(date(book.created)));
+    ours.replaceKey("/Private", QPDFObjectHandle::newString(note));
+    auto piece = QPDFObjectHandle::newDictionary();
+    piece.replaceKey(note_key, ours);
+    root.replaceKey("/PieceInfo", piece);
 }
 
 /// What Cairo has stored is packed; a stream of any other kind (a photograph) stays as it is.
@@ -79,7 +86,7 @@ void lock(QPDFWriter& writer, const std::string& password) {
 std::string finish_pdf(const std::string& drawn, const page::Book& book, const PdfWishes& wishes) {
     QPDF file;
     file.processMemoryFile("drawn.pdf", drawn.data(), drawn.size());
-    describe(file, book);
+    describe(file, book, wishes.note);
     complete_tags(file, book);
     for (const auto& attachment : wishes.attachments)
         attach(file, attachment);

@@ -21,6 +21,7 @@ struct PdfWishes {
     /// Opens the file; empty for none. With one the bytes differ from run to run: AES needs a key
     /// of its own each time.
     std::string password;
+    std::string note; ///< for the program's own later use: kept in the file, shown nowhere
 };
 
 /// The same book and the same inputs give the same bytes. Every Words must have been shaped.

@@ -7,3 +7,11 @@
 #include <qpdf/QPDFEmbeddedFileDocumentHelper.hh>
 #include <qpdf/QPDFPageDocumentHelper.hh>
 #include <qpdf/QPDFWriter.hh>
+
+namespace output {
+
+/// Where a book's note lies: a page-piece dictionary of the catalogue (ISO 32000-1, 14.5), which
+/// readers keep and never show.
+inline constexpr const char* note_key = "/Lessonleaf";
+
+} // namespace output

@@ -6,12 +6,6 @@ namespace page {
 
 namespace {
 
-std::string whose(const figure::Easel& easel, const record::Lesson& lesson) {
-    if (lesson.student.code.empty() || lesson.student.name.empty()) return lesson.printed_name();
-    return easel.words.say("head.student",
-                           {{"name", lesson.student.name}, {"code", lesson.student.code}});
-}
-
 std::string which(const figure::Easel& easel, const record::Lesson& lesson) {
     if (!lesson.date.value.ok()) return {};
     const std::string date = words::date_long(lesson.date.value, easel.words);
@@ -51,8 +45,20 @@ void punch_marks(ink::Drawing& d, theme::Punch punch, const ink::Size& page, boo
 
 } // namespace
 
-Furniture furniture(const figure::Easel& easel, const record::Lesson& lesson) {
-    return [&easel, &lesson](Sheet& sheet, std::size_t number, std::size_t count) {
+std::string whose(const figure::Easel& easel, const record::Student& student) {
+    if (student.code.empty()) return student.name;
+    if (student.name.empty()) return student.code;
+    return easel.words.say("head.student", {{"name", student.name}, {"code", student.code}});
+}
+
+std::string coach_line(const record::Coach& coach) {
+    if (coach.contact.empty()) return coach.name;
+    return coach.name + (coach.name.empty() ? "" : " · ") + coach.contact;
+}
+
+Furniture furniture(const figure::Easel& easel, Running running) {
+    return [&easel, running = std::move(running)](Sheet& sheet, std::size_t number,
+                                                  std::size_t count) {
         const bool right_hand = number % 2 == 1;
         const ink::Rect live = easel.theme.live(right_hand);
         const auto text = theme::Text::furniture;
@@ -64,26 +70,44 @@ Furniture furniture(const figure::Easel& easel, const record::Lesson& lesson) {
 
         ink::Drawing d;
         d.add(ink::Tag{true, "Artifact", {}});
-        d.add(figure::label(easel, figure::bold(easel, text), whose(easel, lesson), {inner_x, head},
-                            inner));
-        d.add(figure::label(easel, text, which(easel, lesson), {outer_x, head}, outer));
+        d.add(
+            figure::label(easel, figure::bold(easel, text), running.whose, {inner_x, head}, inner));
+        d.add(figure::label(easel, text, running.which, {outer_x, head}, outer));
         d.add(ink::Stroke{ink::Path::segment({live.x, head + 6}, {live.right(), head + 6}),
                           0.5,
                           easel.theme.rule,
                           {},
                           ink::Cap::butt});
-        d.add(figure::label(easel, figure::bold(easel, text),
-                            easel.words.say("foot.page", {{"x", number}, {"y", count}}),
-                            {outer_x, foot}, outer));
-        std::string coach = lesson.coach.name;
-        if (!lesson.coach.contact.empty())
-            coach += (coach.empty() ? "" : " · ") + lesson.coach.contact;
-        d.add(figure::label(easel, text, coach, {inner_x, foot}, inner));
+        if (running.counted)
+            d.add(figure::label(easel, figure::bold(easel, text),
+                                easel.words.say("foot.page", {{"x", number}, {"y", count}}),
+                                {outer_x, foot}, outer));
+        d.add(figure::label(easel, text, running.foot, {inner_x, foot}, inner));
+        if (!running.strong_foot.empty())
+            d.add(figure::label(easel, figure::bold(easel, text), running.strong_foot,
+                                {(live.x + live.right()) / 2, foot}, text::Align::centre));
         punch_marks(d, easel.theme.punch, sheet.size, right_hand);
         d.add(ink::Tag{false, "Artifact", {}});
         sheet.marks.insert(sheet.marks.begin(), d.marks.begin(), d.marks.end());
         sheet.label = std::to_string(number);
     };
+}
+
+Furniture furniture(const figure::Easel& easel, const record::Lesson& lesson) {
+    return furniture(
+        easel, {whose(easel, lesson.student), which(easel, lesson), coach_line(lesson.coach)});
+}
+
+void put_folio(Sheet& sheet, const figure::Easel& easel, std::size_t number) {
+    const bool right_hand = number % 2 == 1;
+    const ink::Rect live = easel.theme.live(right_hand);
+    ink::Style style = figure::bold(easel, theme::Text::heading);
+    sheet.marks.push_back(ink::Tag{true, "Artifact", {}});
+    sheet.marks.push_back(figure::label(easel, style, std::to_string(number),
+                                        {right_hand ? live.right() : live.x, live.y - 33},
+                                        right_hand ? text::Align::right : text::Align::left));
+    sheet.marks.push_back(ink::Tag{false, "Artifact", {}});
+    sheet.label = std::to_string(number);
 }
 
 } // namespace page

@@ -1,0 +1,152 @@
+"""A binder as a student gets it: bound, printed, made anew after one more lesson, and followed."""
+import re
+import shutil
+import unittest
+from datetime import date
+
+import course
+from program import InFolder, run, tool
+
+
+def page_text(pdf, page):
+    return tool("pdftotext", "-f", page, "-l", page, "-layout", pdf, "-")
+
+
+class Binder(InFolder):
+    def setUp(self):
+        super().setUp()
+        self.lessons = self.folder / "lessons"
+        course.course(self.lessons, lessons=2)
+        self.target = self.folder / "mara.pdf"
+
+    def bind(self, code=0, *said, student="MA-11", target=None):
+        return self.expect(run("binder", self.lessons, "--student", student, "-o", target or self.target), code, *said)
+
+    def pages(self):
+        return int(re.search(r"Pages:\s+(\d+)", tool("pdfinfo", self.target)).group(1))
+
+    def test_it_is_bound_even_numbered_and_sound(self):
+        done = self.bind()
+        self.assertEqual(done.stdout.decode().splitlines(), [str(self.target)])
+        self.assertEqual(done.stderr, "")
+        self.assertEqual(self.pages() % 2, 0)
+        self.assertIn("No syntax or stream encoding errors", tool("qpdf", "--check", self.target))
+        info = tool("pdfinfo", self.target)
+        self.assertIn("Lesson binder for Mara", info)
+        for hidden in (str(self.folder), "lesson.yaml", "shots.csv"):
+            self.assertNotIn(hidden.encode(), self.target.read_bytes())
+
+    def test_every_page_bears_its_number_and_the_contents_tell_the_truth(self):
+        self.bind()
+        texts = [page_text(self.target, n) for n in range(1, self.pages() + 1)]
+        for n, text in enumerate(texts, 1):
+            self.assertEqual(text.split()[0] if n % 2 == 0 else text.splitlines()[0].split()[-1], str(n))
+        for day in ("5 March 2026", "19 March 2026"):
+            first = int(re.search(rf"{day}.*?(\d+)\u2013\d+", texts[1]).group(1))
+            self.assertEqual(first % 2, 1)
+            self.assertIn("What is my one thing?", texts[first - 1])
+            self.assertIn(day, texts[first - 1])
+
+    def test_a_lesson_in_the_binder_says_what_its_own_sheet_says(self):
+        self.bind()
+        sheet = self.folder / "sheet.pdf"
+        self.expect(run("lesson", self.lessons / "MA-11/2026-03-19/lesson.yaml", "-o", sheet), 0)
+        first = int(re.search(r"19 March 2026.*?(\d+)\u2013\d+", page_text(self.target, 2)).group(1))
+        alone = int(re.search(r"Pages:\s+(\d+)", tool("pdfinfo", sheet)).group(1))
+        for n in range(1, alone + 1):
+            bound = page_text(self.target, first + n - 1).split()
+            bound.remove(str(first + n - 1))
+            self.assertEqual(sorted(bound), sorted(page_text(sheet, n).split()))
+
+    def test_the_same_lessons_give_the_same_bytes_again_and_elsewhere(self):
+        self.bind()
+        once = self.target.read_bytes()
+        self.bind()
+        self.assertEqual(self.target.read_bytes(), once)
+        self.assertEqual(self.bind(target="-").stdout, once)
+
+    def test_one_more_lesson_lists_the_sheets_to_exchange_and_following_it_gives_the_new_binder(self):
+        self.bind()
+        old = self.folder / "old.pdf"
+        shutil.copy(self.target, old)
+        course.lesson(self.lessons, 3, date(2026, 4, 30), before=6.5, after=2.2, cold=3.1, passed="H1")
+        told = self.bind().stdout.decode().splitlines()[1:]
+        self.assertTrue(told[0].strip().startswith("Remove 1\u2013"), told)
+        first_page = re.sub(r"\s+", " ", page_text(self.target, 1))
+        for line in told:
+            self.assertIn(line.strip(), first_page)
+        self.assertEqual(self.followed(old, told), self.texts(self.target))
+        once = self.target.read_bytes()
+        again = self.bind().stdout.decode().splitlines()[1:]
+        self.assertEqual(again, told)
+        self.assertEqual(self.target.read_bytes(), once)
+
+    @staticmethod
+    def texts(pdf):
+        """Words of every page without its number."""
+        count = int(re.search(r"Pages:\s+(\d+)", tool("pdfinfo", pdf)).group(1))
+        out = []
+        for n in range(1, count + 1):
+            words = page_text(pdf, n).split()
+            words.remove(str(n))
+            out.append(sorted(words))
+        return out
+
+    def followed(self, old, told):
+        """What a student holds who does as the list says."""
+        pile, fresh = self.texts(old), self.texts(self.target)
+        gone, put = set(), []
+        for line in told:
+            for first, last in re.findall(r"Remove (\d+)\u2013(\d+)", line):
+                gone |= set(range(int(first), int(last) + 1))
+            for first, last in re.findall(r"[Pp]ut in (\d+)\u2013(\d+)", line):
+                put += range(int(first), int(last) + 1)
+        pile = [text for n, text in enumerate(pile, 1) if n not in gone]
+        for n in sorted(put):
+            pile.insert(n - 1, fresh[n - 1])
+        return pile
+
+    def test_too_early_under_three_cold_tests(self):
+        self.bind()
+        everything = tool("pdftotext", self.target, "-")
+        self.assertIn("Too early to tell", everything)
+        shutil.rmtree(self.lessons)
+        course.course(self.lessons, lessons=4)
+        self.bind()
+        self.assertNotIn("Too early to tell", tool("pdftotext", self.target, "-"))
+
+    def test_the_card_is_at_true_size(self):
+        self.bind()
+        boxes = tool("pdftotext", "-bbox", self.target, "-")
+        self.assertRegex(boxes, r'<page width="595\.27')  # A4, ISO 216
+        card = next(n for n in range(1, self.pages() + 1) if "50 mm" in page_text(self.target, n))
+        svg = tool("pdftocairo", "-svg", "-f", card, "-l", card, self.target, "-")
+        millimetre = 72 / 25.4
+        steps = [float(x) for x in re.findall(r"M ([\d.]+) [\d.]+ L [\d.]+ [\d.]+", svg)]
+        self.assertTrue(any(abs(b - a - 50 * millimetre) < 0.1 for a in steps for b in steps))
+
+    def test_an_unknown_code_names_its_neighbour_and_writes_nothing(self):
+        self.bind(1, "no lesson of 'MA-12'", "did you mean 'MA-11'?", student="MA-12")
+        self.assertFalse(self.target.exists())
+
+    def test_a_faulty_lesson_is_told_and_nothing_is_written(self):
+        record = self.lessons / "MA-11/2026-03-19/lesson.yaml"
+        record.write_text(record.read_text().replace("saw:", "swa:"))
+        self.bind(1, "did you mean 'saw'?")
+        self.assertFalse(self.target.exists())
+
+    def test_another_students_faulty_lesson_harms_nobody(self):
+        record = course.lesson(self.lessons, 1, date(2026, 3, 5), name="Piet", code="PI-02")
+        record.write_text(record.read_text().replace("saw:", "swa:"))
+        self.assertEqual(self.bind().stderr, "")
+
+    def test_a_folder_that_is_not_there(self):
+        self.expect(run("binder", self.folder / "gone", "--student", "MA-11", "-o", self.target), 3, "is not a folder")
+
+    def test_an_earlier_file_that_is_no_binder_is_no_comparison(self):
+        self.target.write_bytes(b"%PDF-1.4 something else")
+        self.assertEqual(len(self.bind().stdout.decode().splitlines()), 1)
+
+
+if __name__ == "__main__":
+    unittest.main()

@@ -1,0 +1,195 @@
+"""A term of an invented group: what is printed, what is told, and what a fault leaves alone."""
+import csv
+import hashlib
+import re
+import shutil
+import unittest
+from datetime import date
+from pathlib import Path
+import tempfile
+
+import course
+from program import InFolder, run, tool
+
+TERM = """term: Spring term 2026
+from: 2026-03-01
+to: 2026-06-30
+coach: {name: Ines Marsh, contact: "ines@marsh-lessons.example"}
+lessons: lessons
+group page: yes
+students:
+  - code: PI-02
+    comment: "Piet asks good questions and waits for the answer."
+    can: ["lay the handle in my fingers", "say what the ball did", "stop when I am tired"]
+    next: "Start the ball at the flag."
+    ladder:
+      - {skill: Handle in the fingers, coach: on my own, self: practising}
+      - {skill: Ball position, coach: practising, self: practising}
+    words: "I like the lid."
+  - code: MA-11
+    comment: "A calm term."
+    can: ["find two knuckles without looking twice"]
+    ladder: [{skill: Handle in the fingers, coach: holds up}]
+  - LO-05
+"""
+
+
+def students(folder):
+    course.course(folder, lessons=4)
+    course.course(folder, lessons=2, name="Piet", code="PI-02", age="junior")
+    course.course(folder, lessons=3, name="Lou", code="LO-05", hand="left")
+
+
+class Term(InFolder):
+    @classmethod
+    def setUpClass(cls):
+        holder = tempfile.TemporaryDirectory(prefix="lessonleaf-")
+        cls.addClassCleanup(holder.cleanup)
+        cls.root = Path(holder.name)
+        students(cls.root / "lessons")
+        (cls.root / "term.yaml").write_text(TERM, encoding="utf-8")
+        cls.done = run("term", cls.root / "term.yaml", "-o", cls.root / "out")
+        cls.out = cls.root / "out"
+
+    def text(self, name):
+        return tool("pdftotext", "-layout", self.out / name, "-")
+
+    def pages(self, name):
+        return int(re.search(r"Pages:\s+(\d+)", tool("pdfinfo", self.out / name)).group(1))
+
+    def test_one_file_a_student_and_the_coachs_own(self):
+        self.assertEqual(self.done.returncode, 0, self.done.stderr)
+        names = sorted(p.name for p in self.out.iterdir())
+        ending = "-Spring-term-2026"
+        self.assertEqual(names, sorted([f"PI-02{ending}.pdf", f"MA-11{ending}.pdf", f"LO-05{ending}.pdf",
+                                        f"coach-only{ending}.pdf", f"for-the-printer{ending}.pdf",
+                                        f"printed{ending}.csv", f"send{ending}.txt"]))
+        self.assertIn("fewer than five students", self.done.stderr)
+        for name in names:
+            if name.endswith(".pdf"):
+                self.assertEqual(self.pages(name) % 2, 0, name)
+                self.assertIn("No syntax or stream encoding errors", tool("qpdf", "--check", self.out / name))
+
+    def test_the_printers_pile_is_in_register_order(self):
+        rows = list(csv.DictReader((self.out / "printed-Spring-term-2026.csv").open(encoding="utf-8", newline="")))
+        self.assertEqual([r["code"] for r in rows if r["code"]], ["PI-02", "MA-11", "LO-05"])
+        pile = "for-the-printer-Spring-term-2026.pdf"
+        for row in rows:
+            data = (self.out / row["file"]).read_bytes()
+            self.assertEqual(hashlib.sha256(data).hexdigest(), row["sha256"])
+            self.assertEqual(self.pages(row["file"]), int(row["pages"]))
+            if not row["code"]:
+                continue
+            first = int(row["first page for the printer"])
+            self.assertEqual(first % 2, 1)
+            alone = tool("pdftotext", "-f", 1, "-l", 1, self.out / row["file"], "-")
+            self.assertEqual(tool("pdftotext", "-f", first, "-l", first, self.out / pile, "-"), alone)
+        self.assertIn("at 100 %", tool("pdftotext", "-f", 1, "-l", 1, self.out / pile, "-"))
+
+    def test_the_send_list_has_a_line_each_with_its_check(self):
+        lines = (self.out / "send-Spring-term-2026.txt").read_text(encoding="utf-8").splitlines()
+        for code, name in (("PI-02", "Piet"), ("MA-11", "Mara"), ("LO-05", "Lou")):
+            digits = hashlib.sha256((self.out / f"{code}-Spring-term-2026.pdf").read_bytes()).hexdigest()[:8]
+            self.assertTrue(any(line.startswith(f"[ ] {code}  {name}") and digits in line for line in lines), lines)
+
+    def test_the_overview_is_for_the_coach_on_every_page_and_ranks_nobody(self):
+        name = "coach-only-Spring-term-2026.pdf"
+        text = self.text(name)
+        self.assertEqual(text.count("For the coach only."), self.pages(name))
+        order = [text.index(who) for who in ("Lou · LO-05", "Mara · MA-11", "Piet · PI-02")]
+        self.assertEqual(order, sorted(order))
+        self.assertIn("one “I can” line of three", text)
+
+    def test_a_student_reads_of_nobody_else(self):
+        for code, others in (("PI-02", ("Mara", "Lou")), ("MA-11", ("Piet", "Lou")), ("LO-05", ("Piet", "Mara"))):
+            text = self.text(f"{code}-Spring-term-2026.pdf")
+            for other in others:
+                self.assertNotIn(other, text)
+            self.assertNotIn("For the coach only", text)
+
+    def test_a_junior_has_the_note_for_the_family_and_no_carry(self):
+        text = self.text("PI-02-Spring-term-2026.pdf")
+        for said in ("What I can do now", "I can lay the handle in my fingers", "Too early to tell", "show me",
+                     "What we hold", "I like the lid.", "You have grown this term"):
+            self.assertIn(said, text)
+        for kept_back in ("Carry", "Club speed"):
+            self.assertNotIn(kept_back, text)
+        self.assertNotIn("How can I help?", self.text("MA-11-Spring-term-2026.pdf"))
+
+    def test_three_cold_tests_are_spoken_of_and_the_hand_is_the_students_own(self):
+        text = self.text("MA-11-Spring-term-2026.pdf")
+        self.assertIn("3 cold tests so far", text)
+        self.assertNotIn("Too early", text)
+        self.assertNotRegex(self.text("LO-05-Spring-term-2026.pdf"), r"right of target \(open\)")
+
+    def test_the_same_term_gives_the_same_bytes(self):
+        run("term", self.root / "term.yaml", "-o", self.folder / "again")
+        for path in self.out.iterdir():
+            self.assertEqual((self.folder / "again" / path.name).read_bytes(), path.read_bytes(), path.name)
+
+
+class FaultsInATerm(InFolder):
+    def setUp(self):
+        super().setUp()
+        course.course(self.folder / "lessons", lessons=1)
+        course.course(self.folder / "lessons", lessons=1, name="Piet", code="PI-02", age="junior")
+        (self.folder / "term.yaml").write_text(TERM, encoding="utf-8")
+
+    def term(self, code, *said):
+        return self.expect(run("term", self.folder / "term.yaml", "-o", self.folder / "out"), code, *said)
+
+    def overview(self):
+        return re.sub(r"\s+", " ", tool("pdftotext", "-layout", self.folder / "out/coach-only-Spring-term-2026.pdf", "-"))
+
+    def printed(self):
+        return sorted(p.name.split("-Spring")[0] for p in (self.folder / "out").glob("*-0*.pdf") )
+
+    def test_a_faulty_record_harms_no_other_student(self):
+        record = self.folder / "lessons/PI-02/2026-03-05/lesson.yaml"
+        record.write_text(record.read_text().replace("saw:", "swa:"))
+        self.term(1, "did you mean 'saw'?")
+        names = [p.name for p in (self.folder / "out").iterdir()]
+        self.assertIn("MA-11-Spring-term-2026.pdf", names)
+        self.assertNotIn("PI-02-Spring-term-2026.pdf", names)
+        self.assertIn("has faults; nothing was printed for this student", self.overview())
+
+    def test_a_student_without_lessons_is_listed_as_missing(self):
+        self.term(0)
+        self.assertIn("LO-05 no lesson in this term", self.overview())
+
+    def test_a_student_who_is_not_in_the_register_is_listed_and_not_printed(self):
+        course.lesson(self.folder / "lessons", 1, date(2026, 3, 5), name="Ida", code="ID-03")
+        self.term(0)
+        self.assertIn("ID-03 has lessons in this term, but is not in the register", self.overview())
+        self.assertNotIn("ID-03-Spring-term-2026.pdf", [p.name for p in (self.folder / "out").iterdir()])
+
+    def test_lessons_of_another_term_stay_out(self):
+        course.lesson(self.folder / "lessons", 9, date(2026, 9, 1))
+        self.term(0)
+        text = tool("pdftotext", self.folder / "out/MA-11-Spring-term-2026.pdf", "-")
+        self.assertNotIn("September", text.replace("2026-09", ""))
+
+    def test_a_faulty_term_file_tells_every_fault_and_writes_nothing(self):
+        (self.folder / "term.yaml").write_text(TERM.replace("to: 2026-06-30", "to: 2026-02-30").replace(
+            "coach: holds", "coach: holds").replace("on my own, self", "alone, self").replace("group page", "group pag"))
+        self.term(1, "group page", "on my own", "2026-02-30")
+        self.assertFalse((self.folder / "out").exists())
+
+    def test_a_term_file_that_is_not_there(self):
+        self.expect(run("term", self.folder / "gone.yaml", "-o", self.folder / "out"), 3, "cannot be read")
+
+    def test_five_students_get_a_group_page_that_names_nobody(self):
+        text = TERM
+        for n, name in enumerate(("Ada", "Ben", "Cleo", "Dov", "Eva")):
+            course.lesson(self.folder / "lessons", 1, date(2026, 3, 5), name=name, code=f"XX-{n}")
+            text += f"  - XX-{n}\n"
+        (self.folder / "term.yaml").write_text(text, encoding="utf-8")
+        self.term(0)
+        group = tool("pdftotext", self.folder / "out/group-Spring-term-2026.pdf", "-")
+        self.assertIn("Week 1", group)
+        for name in ("Ada", "Ben", "Cleo", "Mara", "Piet", "XX-", "MA-11"):
+            self.assertNotIn(name, group)
+
+
+if __name__ == "__main__":
+    unittest.main()
