@@ -1,5 +1,6 @@
 #include "record/parts.hpp"
 #include "record/read_date.hpp"
+#include "record/start.hpp"
 #include "record/term.hpp"
 
 #include "diag/utf8.hpp"
@@ -100,7 +101,7 @@ Term read_term(const diag::Source& source, diag::Findings& findings) {
                        "correct one of the two: 'from' is the first day, 'to' the last");
     take(root.at("language"), term.language);
     if (const auto paper = choose<Paper>(root.at("paper"), papers)) term.paper = *paper;
-    if (root.at("coach")) read_coach(root.at("coach"), term.coach);
+    if (root.at("coach")) read_coach(root.at("coach"), Start{}, term.coach);
     const yaml::Field lessons = root.at("lessons");
     term.lessons = {lessons.text().value_or(""), lessons.span()};
     take(root.at("group page"), term.group_page);
