@@ -19,7 +19,7 @@ def shots(rng, middle, n, block, spread=1.4):
 
 
 def lesson(folder, n, day, *, name="Mara", code="MA-11", hand="right", age="adult", before=9.0, after=3.0,
-           cold=None, passed=None, extra="", seed=7):
+           cold=None, returned=None, extra="", seed=7):
     """Writes one lesson folder; `cold` is the middle of the cold block that tests the lesson before."""
     rng = random.Random(f"{seed} {code} {n}")
     side = -1 if hand == "left" else 1
@@ -31,7 +31,7 @@ def lesson(folder, n, day, *, name="Mara", code="MA-11", hand="right", age="adul
     rows += shots(rng, side * before, 10, "before") + shots(rng, side * after, 10, "after")
     (place / "shots.csv").write_text("\n".join(rows) + "\n", encoding="utf-8")
     wanted = "2 L to 4 R" if hand == "right" else "4 L to 2 R"
-    back = f"returned: {{drill: {passed}, days done: 10, right first: 8 of 10, passed: yes}}\n" if passed else ""
+    back = f"returned: {{drill: {returned}, days done: 10, right first: 8 of 10}}\n" if returned else ""
     record = f"""student: {{name: {name}, code: {code}, hand: {hand}, age: {age}, says: "I want to start the ball at the flag."}}
 coach: {{name: Ines Marsh, contact: "ines@marsh-lessons.example", academy: Alder Lane Golf}}
 date: {day.isoformat()}
@@ -60,6 +60,6 @@ def course(folder, lessons=4, **who):
     written = []
     for n in range(1, lessons + 1):
         written.append(lesson(folder, n, day, before=9.5 - n, after=4.0 - 0.6 * n,
-                              cold=None if n == 1 else 5.2 - 0.7 * n, passed="H1" if n == 3 else None, **who))
+                              cold=None if n == 1 else 5.2 - 0.7 * n, returned="H1" if n == 3 else None, **who))
         day += timedelta(days=42 if n == 2 else 14)
     return written

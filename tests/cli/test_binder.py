@@ -69,7 +69,7 @@ class Binder(InFolder):
         self.bind()
         old = self.folder / "old.pdf"
         shutil.copy(self.target, old)
-        course.lesson(self.lessons, 3, date(2026, 4, 30), before=6.5, after=2.2, cold=3.1, passed="H1")
+        course.lesson(self.lessons, 3, date(2026, 4, 30), before=6.5, after=2.2, cold=3.1, returned="H1")
         told = self.bind().stdout.decode().splitlines()[1:]
         self.assertTrue(told[0].strip().startswith("Remove 1\u2013"), told)
         first_page = re.sub(r"\s+", " ", page_text(self.target, 1))
