@@ -64,7 +64,7 @@ TEST_CASE("whoever follows the list holds the new binder, whatever changed") {
         for (auto* pile : {&was, &is})
             for (auto& sheet : *pile)
                 sheet = std::string(1, static_cast<char>('a' + rng() % 6));
-        const auto list = exchange(was, is);
+        const auto list = report::exchange(was, is);
         CHECK(followed(was, is, list) == is);
         std::size_t in = 0, out = 0;
         for (const auto& swap : list.swaps) {
