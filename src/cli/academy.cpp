@@ -46,6 +46,30 @@ std::shared_ptr<const Academy> read_academy(const fs::path& house, const fs::pat
 
 } // namespace
 
+std::string Academy::text_for(std::string_view code) const {
+    std::string text;
+    const people::Person* own = person(code);
+    for (const diag::Source& source : sources) {
+        if (!own || own->code.span.source != &source) {
+            if (!people || people->list.empty() || people->list[0].span.source != &source)
+                text += source.text();
+            continue;
+        }
+        std::uint32_t end = source.line_count() + 1;
+        for (const people::Person& other : people->list)
+            if (other.span.line > own->span.line) end = std::min(end, other.span.line);
+        for (std::uint32_t line = own->span.line; line < end; ++line)
+            text += std::string(source.line(line)) + "\n";
+    }
+    return text;
+}
+
+std::string Academy::person_place(const people::Person& person) const {
+    const diag::Span& span = person.code.span.source ? person.code.span : person.span;
+    return (span.source ? span.source->name() : std::string("people.yaml")) + ", line " +
+           std::to_string(span.line);
+}
+
 std::shared_ptr<const Academy> Academies::around(const fs::path& path) const {
     const std::pair key{upward(path, "house.yaml").value_or(""),
                         upward(path, "people.yaml").value_or("")};

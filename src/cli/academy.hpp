@@ -24,6 +24,10 @@ struct Academy {
     std::optional<people::People> people;
     diag::Findings findings; ///< of the files as a whole; a person's own stay with the person
 
+    /// All of house.yaml and, of people.yaml, the lines of that person alone.
+    std::string text_for(std::string_view code) const;
+    /// "people.yaml, line 12".
+    std::string person_place(const people::Person& person) const;
     /// The person of that code; null when unknown.
     const people::Person* person(std::string_view code) const {
         return people ? people->find(code) : nullptr;

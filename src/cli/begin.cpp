@@ -1,48 +1,151 @@
+#include "cli/begin_record.hpp"
 #include "cli/commands.hpp"
 #include "cli/exit.hpp"
+#include "cli/lessons_below.hpp"
 #include "output/file.hpp"
+#include "record/read_date.hpp"
 
+#include <chrono>
 #include <iostream>
 
 namespace cli {
 
 namespace {
 
-int run(const std::string& folder, const Common& common) {
-    const stock::Shelf shelf =
-        common.templates.empty() ? stock::Shelf() : stock::Shelf(common.templates);
+struct Wishes {
+    std::string folder, code, date;
+};
+
+void make_folder(const fs::path& folder) {
     std::error_code failed;
     fs::create_directories(folder, failed);
     if (failed)
-        throw output::CannotWrite("the folder '" + folder +
+        throw output::CannotWrite("the folder '" + folder.string() +
                                   "' cannot be made: " + failed.message());
-    for (const char* name : {"lesson.yaml", "shots.csv"}) {
-        const fs::path target = fs::path(folder) / name;
-        if (fs::exists(target, failed)) {
-            std::cerr << "lessonleaf: '" << target.string()
+}
+
+/// Writes files that are not there yet; one that is there stops all of them.
+int write_new(const fs::path& folder,
+              const std::vector<std::pair<std::string, std::string>>& files) {
+    std::error_code gone;
+    for (const auto& [name, text] : files)
+        if (fs::exists(folder / name, gone)) {
+            std::cerr << "lessonleaf: '" << (folder / name).string()
                       << "' is there already and stays as it is\n"
-                      << "  hint: name a new folder for a new lesson\n";
+                      << "  hint: name a new folder, or another --date, for a new lesson\n";
             return findings;
         }
+    make_folder(folder);
+    for (const auto& [name, text] : files) {
+        output::write_file((folder / name).string(), text);
+        std::cout << (folder / name).string() << "\n";
     }
+    return all_written;
+}
+
+/// A record to fill in from nothing.
+int begin_alone(const Wishes& wishes, const Common& common) {
+    const stock::Shelf shelf =
+        common.templates.empty() ? stock::Shelf() : stock::Shelf(common.templates);
+    std::vector<std::pair<std::string, std::string>> files;
     for (const char* name : {"lesson.yaml", "shots.csv"}) {
         const auto item = shelf.find(std::string("begin/") + name);
         if (!item)
             throw output::CannotWrite(std::string("the template begin/") + name + " is missing");
-        const std::string target = (fs::path(folder) / name).string();
-        output::write_file(target, item->text);
-        std::cout << target << "\n";
+        files.emplace_back(name, std::string(item->text));
     }
-    return all_written;
+    return write_new(wishes.folder, files);
+}
+
+/// The day of the machine: it only names the folder, and can be changed there.
+record::Date today() {
+    const std::time_t now = std::chrono::system_clock::to_time_t(std::chrono::system_clock::now());
+    std::tm local{};
+    localtime_r(&now, &local);
+    return record::Date{std::chrono::year(local.tm_year + 1900),
+                        std::chrono::month(static_cast<unsigned>(local.tm_mon + 1)),
+                        std::chrono::day(static_cast<unsigned>(local.tm_mday))};
+}
+
+/// Beside the student's other lessons; else a folder called after the code.
+fs::path folder_of(const Wishes& wishes, const Read* last, const record::Date& date) {
+    if (last) {
+        const fs::path folder = fs::path(last->sources.front().name()).parent_path();
+        if (record::date_of(folder.filename().string()))
+            return folder.parent_path() / record::iso(date);
+    }
+    return fs::path(wishes.folder) / wishes.code / record::iso(date);
+}
+
+bool is_plain(const std::string& code) {
+    return !code.empty() && code.front() != '-' && code.find_first_of("/\\.") == std::string::npos;
+}
+
+/// Says why there is nobody of that code, when that is so.
+bool knows(const Academy& academy, const std::string& code, bool taught) {
+    if (academy.person(code) || (taught && !academy.people)) return true;
+    std::cerr << "lessonleaf: "
+              << (academy.people ? "people.yaml knows no '"
+                                 : "no people.yaml and no lesson knows '")
+              << code << "'\n  hint: ";
+    const auto near = academy.people ? academy.people->nearest_code(code) : std::string_view();
+    std::cerr << (near.empty() ? "add the student to people.yaml in the academy's folder: "
+                                 "- {code: " +
+                                     code + ", first name: ..., hand: right}"
+                               : "did you mean '" + std::string(near) + "'?")
+              << "\n";
+    return false;
+}
+
+int begin_for(const Wishes& wishes, const Common& common) {
+    const auto date = wishes.date.empty() ? std::optional(today()) : record::date_of(wishes.date);
+    if (!date || !is_plain(wishes.code)) {
+        std::cerr << "lessonleaf begin: "
+                  << (date ? "'" + wishes.code + "' is no code"
+                           : "'" + wishes.date + "' is no date")
+                  << "\n  hint: for example --student RU-04 --date 2026-05-14\n";
+        return wrong_use;
+    }
+    const Workshop workshop(common);
+    if (!tell(workshop.findings(), common.strict)) return findings;
+    const auto academy = workshop.academy(wishes.folder);
+    if (!tell(academy->findings, common.strict)) return findings;
+    auto lessons = lessons_of(workshop, wishes.folder, wishes.code);
+    if (!knows(*academy, wishes.code, !lessons.empty())) return findings;
+    std::erase_if(lessons, [&](const auto& read) { return !(read->lesson.date.value < *date); });
+    const Read* last = lessons.empty() ? nullptr : lessons.back().get();
+    const Begun begun{academy->house ? &*academy->house : nullptr,
+                      academy->person(wishes.code),
+                      last,
+                      wishes.code,
+                      *date,
+                      lessons.size()};
+    return write_new(folder_of(wishes, last, *date),
+                     {{"lesson.yaml", record_for(begun)}, {table_name(begun), table_for(begun)}});
+}
+
+int run(const Wishes& wishes, const Common& common) {
+    if (!wishes.code.empty()) return begin_for(wishes, common);
+    if (wishes.date.empty()) return begin_alone(wishes, common);
+    std::cerr << "lessonleaf begin: --date goes with --student\n"
+                 "  hint: lessonleaf begin FOLDER --student RU-04 --date 2026-05-14\n";
+    return wrong_use;
 }
 
 } // namespace
 
 Run set_up_begin(CLI::App& app, const Common& common) {
-    auto folder = std::make_shared<std::string>();
-    app.add_option("FOLDER", *folder, "Folder of the new lesson; it is made when it is not there")
+    auto wishes = std::make_shared<Wishes>();
+    app.add_option("FOLDER", wishes->folder,
+                   "Folder of the new lesson, made when it is not there; with --student, of the "
+                   "academy")
         ->required();
-    return [folder, &common] { return run(*folder, common); };
+    app.add_option(
+        "--student", wishes->code,
+        "Code of the student: the last lesson's aim, plan, drills and targets come along");
+    app.add_option("--date", wishes->date,
+                   "Day of the lesson, year-month-day; the machine's when left out");
+    return [wishes, &common] { return run(*wishes, common); };
 }
 
 } // namespace cli

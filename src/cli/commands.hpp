@@ -26,6 +26,8 @@ Run set_up_drills(CLI::App& app, const Common& common);
 Run set_up_binder(CLI::App& app, const Common& common);
 Run set_up_term(CLI::App& app, const Common& common);
 Run set_up_begin(CLI::App& app, const Common& common);
+Run set_up_mail(CLI::App& app, const Common& common);
+Run set_up_held(CLI::App& app, const Common& common);
 
 inline constexpr std::array commands{
     Command{"lesson", "Print the lesson summary of each record as a PDF", set_up_lesson},
@@ -40,6 +42,8 @@ inline constexpr std::array commands{
     Command{"drills", "Print the drill book: every drill for one hand, one a page", set_up_drills},
     Command{"begin", "Start a lesson: a record ready to fill in, and an empty shot table",
             set_up_begin},
+    Command{"mail", "Write a draft with the sheet attached; nothing is ever sent", set_up_mail},
+    Command{"held", "Say what is held about a student, or what is due for deletion", set_up_held},
 };
 
 /// What is said of a record that cannot be read.

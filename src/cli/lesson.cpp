@@ -1,13 +1,13 @@
 #include "cli/batch.hpp"
 #include "cli/commands.hpp"
 #include "cli/exit.hpp"
+#include "cli/file_name.hpp"
 #include "cli/leaving.hpp"
 #include "cli/origin.hpp"
 #include "cli/pictures.hpp"
 #include "cli/practice_calendar.hpp"
 #include "cli/records.hpp"
 #include "output/file.hpp"
-#include "words/date.hpp"
 
 #include <algorithm>
 #include <iostream>
@@ -23,23 +23,6 @@ struct Wishes {
     bool calendar = false;
     Leaving leaving;
 };
-
-/// "RU-04-2026-05-14.pdf": code and date, letters and digits only, so that no name leaves a folder.
-std::string file_name(const record::Lesson& lesson, const char* ending) {
-    constexpr std::size_t longest = 120;
-    std::string name = lesson.student.code.empty() ? lesson.student.name : lesson.student.code;
-    for (char& c : name) {
-        const bool plain =
-            (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
-        if (!plain) c = '-';
-    }
-    name.erase(0, name.find_first_not_of('-')); // a command would take it for an option
-    if (name.empty()) name = "sheet";
-    if (name.size() > longest) name.resize(longest);
-    name += "-" + words::date_iso(lesson.date.value);
-    if (lesson.revision > 1) name += "-r" + std::to_string(lesson.revision);
-    return name + ending;
-}
 
 /// One run: what its sheets share.
 struct Printing {

@@ -20,9 +20,7 @@ output::Digest Origin::of(const Read& read) const {
     output::Hash hash(common_);
     for (const auto& source : read.sources)
         hash.add(source.text());
-    if (read.academy)
-        for (const auto& source : read.academy->sources)
-            hash.add(source.text());
+    if (read.academy) hash.add(read.academy->text_for(read.lesson.student.code));
     hash.add(words::date_iso(read.lesson.date.value)); // the name of a folder may have given it
     for (const auto& earlier : read.earlier)
         for (const auto& source : earlier->sources)

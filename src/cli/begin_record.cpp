@@ -1,0 +1,175 @@
+#include "cli/begin_record.hpp"
+
+#include "record/read_date.hpp"
+#include "yaml/field.hpp"
+
+#include <algorithm>
+
+namespace cli {
+
+namespace {
+
+std::string plain_line_key(std::string_view line) {
+    const std::size_t colon = line.find(':');
+    if (line.empty() || line.front() == ' ' || line.front() == '#' || line.front() == '-' ||
+        colon == std::string_view::npos)
+        return {};
+    return yaml::plain_key(line.substr(0, colon));
+}
+
+/// A text on one line as a comment.
+std::string comment(const std::string& text) {
+    std::string line = text;
+    std::ranges::replace(line, '\n', ' ');
+    return "# " + line + "\n";
+}
+
+/// What stood in the last record under `key`, or a comment that shows how to write it.
+std::string again(const Begun& begun, std::string_view key, const std::string& otherwise) {
+    const std::string lines =
+        begun.last ? lines_of(begun.last->sources.front(), key) : std::string();
+    return lines.empty() ? otherwise : lines;
+}
+
+std::string head(const Begun& begun) {
+    const std::string name = begun.person ? begun.person->first_name
+                             : begun.last ? begun.last->lesson.student.name
+                                          : begun.code;
+    std::string out = comment("Lesson " + std::to_string(begun.lessons + 1) + " with " + name +
+                              ". Fill in what you know; lines that start with # are not read.");
+    out += begun.person ? "student: " + begun.code + "\n" : again(begun, "student", "");
+    out += "date: " + record::iso(begun.date) + "\n";
+    out += "lesson: " + std::to_string(begun.lessons + 1) + "\n";
+    for (const char* key : {"coach", "place", "language", "paper", "units", "large print", "glove",
+                            "print name", "bag", "marks"})
+        out += again(begun, key, "");
+    return out;
+}
+
+/// What the last lesson left for this one, to be read and not printed.
+std::string last_time(const Begun& begun) {
+    if (!begun.last) return "\n";
+    const record::Lesson& lesson = begun.last->lesson;
+    std::string out = "\n" + comment("Last time, " + record::iso(lesson.date.value) + ":");
+    if (!lesson.saw.empty()) out += comment("  saw: " + lesson.saw);
+    if (!lesson.changed.empty()) out += comment("  changed: " + lesson.changed);
+    for (const std::string& note : lesson.notes)
+        out += comment("  for the next coach: " + note);
+    return out + "\n";
+}
+
+std::string returned(const Begun& begun) {
+    if (!begun.last || begun.last->lesson.drills.empty()) return {};
+    const std::string drill = begun.last->lesson.drills.front().id.value;
+    return comment("What came back from the last sheet:") + "# returned: {drill: " + drill +
+           ", days done: 9, right first: 7 of 10}\n\n";
+}
+
+std::string shots_line(const Begun& begun) {
+    if (begun.house && !begun.house->shots.file.value.empty())
+        return comment("The shots stand in " + table_name(begun) +
+                       " beside this file; leave it empty when none were measured.");
+    const std::string usual = begun.house && begun.house->shots.sign
+                                  ? "# shots: shots.csv   # take the # away once shots are in it\n"
+                                  : "# shots: {file: shots.csv, sign: right is positive}   # say "
+                                    "which side a plus means, and take the # away\n";
+    return again(begun, "shots", usual);
+}
+
+std::string table_cell(const std::string& text) {
+    if (text.find_first_of(",\"") == std::string::npos) return text;
+    std::string out = "\"";
+    for (const char c : text)
+        out += c == '"' ? std::string("\"\"") : std::string(1, c);
+    return out + '"';
+}
+
+/// "face (deg)": our own name of a column with its unit.
+std::string own_column(unit::Measure measure, unit::Units units) {
+    const unit::MeasureRow& row = unit::row(measure);
+    std::string unit_word(unit::symbol(row.kind, units));
+    if (unit_word == "°") unit_word = "deg";
+    return std::string(row.key) + (unit_word.empty() ? "" : " (" + unit_word + ")");
+}
+
+unit::Units units_of(const Begun& begun) {
+    if (begun.last) return begun.last->lesson.units;
+    unit::Units units = begun.house ? begun.house->units.value_or(unit::Units{}) : unit::Units{};
+    if (begun.person && begun.person->distance) units.distance = *begun.person->distance;
+    if (begun.person && begun.person->speed) units.speed = *begun.person->speed;
+    return units;
+}
+
+} // namespace
+
+std::string lines_of(const diag::Source& record, std::string_view key) {
+    std::string lines, waiting;
+    bool inside = false;
+    for (std::uint32_t number = 1; number <= record.line_count(); ++number) {
+        const std::string_view line = record.line(number);
+        const bool edge = !line.empty() && line.front() != ' ' && line.front() != '-';
+        if (edge && line.front() != '#') inside = plain_line_key(line) == key;
+        const bool loose = line.empty() || line.front() == '#';
+        if (!inside || loose) continue; // a comment at the edge may belong to what follows
+        lines += std::string(line) + "\n";
+    }
+    return lines;
+}
+
+std::string record_for(const Begun& begun) {
+    std::string out = head(begun) + last_time(begun) + returned(begun);
+    out += again(begun, "club", "club:\n");
+    out += comment("The one aim, said aloud before the later shots. Only this gets a verdict.");
+    out += again(begun, "aim", "# aim: {measure: face, want: 2 L to 2 R}\n");
+    out += "\n" + comment("Your own words; they are printed as you write them.");
+    out += "saw:\nchanged:\n# why:\n\n";
+    out += comment("Leave out what you did not look at.");
+    out += "grip:\n  before: {}\n  after: {}\n";
+    out += again(begun, "targets", "") + "\n";
+    out += shots_line(begun);
+    out += again(begun, "conditions", "");
+    out += again(begun, "drills", "drills: [H1]\n");
+    out += again(begun, "plan", "# plan: {when: the kettle goes on, where: in the kitchen}\n");
+    out += "# next: " +
+           record::iso(record::Date{std::chrono::sys_days(begun.date) + std::chrono::days(14)}) +
+           "\n";
+    return out;
+}
+
+std::string table_name(const Begun& begun) {
+    const bool usual = begun.house && !begun.house->shots.file.value.empty();
+    return usual ? begun.house->shots.file.value : "shots.csv";
+}
+
+std::string table_for(const Begun& begun) {
+    std::vector<std::string> columns;
+    const auto named = [&](const auto& column, const char* own) {
+        columns.push_back(column ? column->value : std::string(own));
+    };
+    const record::ShotSource none;
+    const record::ShotSource& ways = begun.house ? begun.house->shots : none;
+    named(ways.number_column, "number");
+    named(ways.block_column, "block");
+    if (ways.club_column) columns.push_back(ways.club_column->value);
+    const unit::Units units = units_of(begun);
+    using unit::Measure;
+    for (const unit::MeasureRow& row : unit::measures) {
+        const auto own = ways.columns.find(row.measure);
+        const bool usual = row.measure == Measure::face || row.measure == Measure::path ||
+                           row.measure == Measure::club_speed ||
+                           row.measure == Measure::ball_speed || row.measure == Measure::launch ||
+                           row.measure == Measure::start || row.measure == Measure::carry ||
+                           row.measure == Measure::offline;
+        if (own != ways.columns.end())
+            columns.push_back(own->second.value);
+        else if (ways.columns.empty() && usual)
+            columns.push_back(own_column(row.measure, units));
+    }
+    if (ways.set_aside_column) columns.push_back(ways.set_aside_column->value);
+    std::string out;
+    for (const std::string& column : columns)
+        out += (out.empty() ? "" : ",") + table_cell(column);
+    return out + "\n";
+}
+
+} // namespace cli

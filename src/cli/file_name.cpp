@@ -1,0 +1,23 @@
+#include "cli/file_name.hpp"
+
+#include "words/date.hpp"
+
+namespace cli {
+
+std::string file_name(const record::Lesson& lesson, const char* ending) {
+    constexpr std::size_t longest = 120;
+    std::string name = lesson.student.code.empty() ? lesson.student.name : lesson.student.code;
+    for (char& c : name) {
+        const bool plain =
+            (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+        if (!plain) c = '-';
+    }
+    name.erase(0, name.find_first_not_of('-')); // a command would take it for an option
+    if (name.empty()) name = "sheet";
+    if (name.size() > longest) name.resize(longest);
+    name += "-" + words::date_iso(lesson.date.value);
+    if (lesson.revision > 1) name += "-r" + std::to_string(lesson.revision);
+    return name + ending;
+}
+
+} // namespace cli

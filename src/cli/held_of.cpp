@@ -1,0 +1,132 @@
+#include "cli/held_of.hpp"
+
+#include "words/date.hpp"
+
+namespace cli {
+
+namespace {
+
+std::string joined(const std::vector<std::string>& words) {
+    std::string out;
+    for (const std::string& word : words)
+        if (!word.empty()) out += (out.empty() ? "" : ", ") + word;
+    return out;
+}
+
+std::string mailbox(const people::Addressee& to) {
+    if (to.address.value.empty()) return to.name;
+    return to.name.empty() ? to.address.value : to.name + " <" + to.address.value + ">";
+}
+
+const char* paper_word(record::Paper paper) {
+    return paper == record::Paper::letter ? "Letter" : paper == record::Paper::a5 ? "A5" : "A4";
+}
+
+report::HeldPart person_part(const Academy& academy, const people::Person& person,
+                             const words::Speaker& say) {
+    report::HeldPart part{say.say("held.who"), {}};
+    const auto row = [&](const char* key, std::string words) {
+        if (!words.empty()) part.rows.push_back({say.say(key), std::move(words)});
+    };
+    row("held.code", person.code.value);
+    row("held.name", person.full_name());
+    row("held.hand", say.say("held.hand.words"));
+    row("held.age", say.say("held.age.words"));
+    row("held.ways",
+        joined({language_of(academy, person), person.paper ? paper_word(*person.paper) : "",
+                person.large_print.value_or(false) ? say.say("held.large") : "",
+                person.glove.value_or(false) ? say.say("held.glove") : ""}));
+    std::vector<std::string> clubs;
+    for (const record::Club& club : person.bag)
+        clubs.push_back(club.name);
+    row("held.bag", joined(clubs));
+    if (person.guardian)
+        row("held.guardian", mailbox(*person.guardian));
+    else if (!person.send_to.address.value.empty())
+        row("held.send-to", mailbox(person.send_to));
+    if (person.agreed) row("held.agreed", words::date_long(*person.agreed, say));
+    return part;
+}
+
+std::string until_words(const Academy& academy, const people::Person& person,
+                        const Lessons& lessons, const words::Speaker& say) {
+    const auto due = due_of(academy, person, lessons);
+    if (!due) return say.say("held.until.open");
+    const std::string date = words::date_long(*due, say);
+    if (person.kept_until) return date;
+    return say.say("held.until.months", {{"n", *academy.house->kept_months}, {"date", date}});
+}
+
+std::string lesson_words(const Read& read, const words::Speaker& say) {
+    const record::Lesson& lesson = read.lesson;
+    std::vector<std::string> what{say.say("held.what.record")};
+    const auto counted = [&](const char* key, std::size_t n) {
+        if (n > 0) what.push_back(say.say(key, {{"n", n}}));
+    };
+    counted("held.what.shots", read.table ? read.table->shots.size() : 0);
+    counted("held.what.photographs",
+            (lesson.photographs.before ? 1U : 0U) + (lesson.photographs.after ? 1U : 0U));
+    counted("held.what.drills", lesson.drills.size());
+    if (lesson.returned) what.push_back(say.say("held.what.returned"));
+    return joined(what);
+}
+
+} // namespace
+
+std::optional<record::Date> due_of(const Academy& academy, const people::Person& person,
+                                   const Lessons& lessons) {
+    if (person.kept_until) return person.kept_until;
+    if (!academy.house || !academy.house->kept_months) return std::nullopt;
+    const std::chrono::months kept(*academy.house->kept_months);
+    const record::Date* last = nullptr;
+    for (const auto& lesson : lessons)
+        if (lesson->lesson.date.value.ok()) last = &lesson->lesson.date.value;
+    if (!last) return person.agreed ? std::optional(*person.agreed + kept) : std::nullopt;
+    const record::Date due = *last + kept;
+    return due.ok() ? due : record::Date{due.year() / due.month() / std::chrono::last};
+}
+
+std::string language_of(const Academy& academy, const people::Person& person) {
+    if (person.language) return *person.language;
+    return academy.house && academy.house->language ? *academy.house->language : "en-GB";
+}
+
+theme::Theme theme_of(const Workshop& workshop, const Academy& academy,
+                      const people::Person& person) {
+    record::Paper paper = record::Paper::a4;
+    bool large = false;
+    if (academy.house) paper = academy.house->paper.value_or(paper);
+    if (academy.house) large = academy.house->large_print.value_or(large);
+    paper = person.paper.value_or(paper);
+    large = person.large_print.value_or(large);
+    return theme::theme_of(workshop.style(),
+                           paper == record::Paper::letter ? theme::Paper::letter
+                           : paper == record::Paper::a5   ? theme::Paper::a5
+                                                          : theme::Paper::a4,
+                           large);
+}
+
+report::Held held_of(const Academy& academy, const people::Person& person, const Lessons& lessons,
+                     const words::Speaker& say) {
+    report::Held held{say.say("held.title", {{"name", person.full_name()}}), {}};
+    held.parts.push_back(person_part(academy, person, say));
+    held.parts.back().rows.push_back(
+        {say.say("held.until"), until_words(academy, person, lessons, say)});
+    report::HeldPart list{say.say("held.lessons"), {}};
+    for (const auto& lesson : lessons)
+        list.rows.push_back(
+            {words::date_long(lesson->lesson.date.value, say), lesson_words(*lesson, say)});
+    if (list.rows.empty()) list.rows.push_back({"", say.say("held.no-lessons")});
+    held.parts.push_back(std::move(list));
+    held.parts.push_back({say.say("held.not"), {{"", say.say("held.not.words")}}});
+    const auto& house = academy.house;
+    const std::string contact = house && !house->coaches.empty()
+                                    ? joined({house->coaches[0].name, house->coaches[0].contact})
+                                    : std::string();
+    if (!contact.empty())
+        held.parts.push_back(
+            {say.say("held.rights"), {{"", say.say("held.rights.words", {{"contact", contact}})}}});
+    return held;
+}
+
+} // namespace cli

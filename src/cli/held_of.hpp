@@ -1,0 +1,24 @@
+// What an academy's files hold about one person.
+#pragma once
+
+#include "cli/workshop.hpp"
+#include "report/held.hpp"
+#include "theme/theme.hpp"
+
+namespace cli {
+
+using Lessons = std::vector<std::unique_ptr<Read>>;
+
+/// The day until which a person's records are kept: the person's own, else the house's months after
+/// the last lesson. Nothing when neither is known.
+std::optional<record::Date> due_of(const Academy& academy, const people::Person& person,
+                                   const Lessons& lessons);
+
+std::string language_of(const Academy& academy, const people::Person& person);
+theme::Theme theme_of(const Workshop& workshop, const Academy& academy,
+                      const people::Person& person);
+
+report::Held held_of(const Academy& academy, const people::Person& person, const Lessons& lessons,
+                     const words::Speaker& say);
+
+} // namespace cli
