@@ -46,7 +46,7 @@ class Academies {
 };
 
 /// The nearest file of that name in the folder of `path` (in `path` itself when it is a folder) or
-/// in a folder above it, six levels at most.
+/// in a folder above it, six folders in all.
 std::optional<fs::path> upward(const fs::path& path, const char* name);
 
 } // namespace cli

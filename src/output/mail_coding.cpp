@@ -22,11 +22,14 @@ bool plain_in_phrase(char c) {
            std::string_view("!#$%&'*+-/=?^_`{|}~").find(c) != std::string_view::npos;
 }
 
-/// How many bytes from `at` make at most `most` bytes without cutting a code point.
+/// How many bytes from `at` make at most `most` bytes: up to the last space where there is one
+/// (some mail programs show a gap between two encoded words), never within a code point.
 std::size_t whole_part(std::string_view text, std::size_t at, std::size_t most) {
-    std::size_t end = std::min(text.size(), at + most);
-    while (end < text.size() && end > at + 1 &&
-           (static_cast<unsigned char>(text[end]) & 0xC0) == 0x80)
+    if (text.size() - at <= most) return text.size() - at;
+    const std::size_t space = text.substr(at, most).rfind(' ');
+    if (space != std::string_view::npos && space > 0) return space + 1;
+    std::size_t end = at + most;
+    while (end > at + 1 && (static_cast<unsigned char>(text[end]) & 0xC0) == 0x80)
         --end;
     return end - at;
 }

@@ -77,7 +77,7 @@ class CannotReadOrWrite(InFolder):
     def test_a_record_that_is_not_there(self):
         self.expect(run("lesson", "gone.yaml", "-o", "x.pdf", folder=self.folder), 3, "'gone.yaml' cannot be read", "hint:")
         self.expect(run("check", "gone.yaml", folder=self.folder), 3, "'gone.yaml' cannot be read")
-        self.expect(run("check", self.folder), 3, "cannot be read")
+        self.expect(run("check", self.folder), 3, "no lesson.yaml below")
         self.assertEqual(self.files(), [])
 
     def test_a_folder_that_is_not_there(self):

@@ -56,7 +56,8 @@ TEST_CASE("a short plain name stays readable, one with a comma is quoted") {
     CHECK(output::header_phrase("Ruth Millard", 4) == "Ruth Millard");
     CHECK(output::header_phrase("Millard, Ruth", 4) == "\"Millard, Ruth\"");
     CHECK(output::header_phrase("R \"Ru\" M", 4) == "\"R \\\"Ru\\\" M\"");
-    CHECK(output::header_text("=?utf-8?B?QQ==?=", 9).starts_with("=?utf-8?B?PT8")); // no smuggling
+    // What looks like an encoded word is encoded itself: "=?" in base64 is "PT8".
+    CHECK(output::header_text("=?utf-8?B?QQ==?=", 9).starts_with("=?utf-8?B?PT91"));
 }
 
 TEST_CASE("a mark is the published FNV-1a hash") {
