@@ -120,9 +120,12 @@ report::Held held_of(const Academy& academy, const people::Person& person, const
     held.parts.push_back(std::move(list));
     held.parts.push_back({say.say("held.not"), {{"", say.say("held.not.words")}}});
     const auto& house = academy.house;
-    const std::string contact = house && !house->coaches.empty()
-                                    ? joined({house->coaches[0].name, house->coaches[0].contact})
-                                    : std::string();
+    std::string contact;
+    if (house)
+        for (const record::Coach& coach : house->coaches)
+            if (contact.empty() ||
+                (!person.coach.empty() && coach.name.find(person.coach) != std::string::npos))
+                contact = joined({coach.name, coach.contact});
     if (!contact.empty())
         held.parts.push_back(
             {say.say("held.rights"), {{"", say.say("held.rights.words", {{"contact", contact}})}}});

@@ -35,6 +35,13 @@ std::string address_in(const std::string& contact) {
     return {};
 }
 
+/// "Llewellyn, Huw" as one says it: "Huw Llewellyn".
+std::string in_speech(const std::string& name) {
+    const std::size_t comma = name.find(", ");
+    if (comma == std::string::npos || name.find(',', comma + 1) != std::string::npos) return name;
+    return name.substr(comma + 2) + " " + name.substr(0, comma);
+}
+
 /// Paragraphs with an empty line between them.
 class Letter {
   public:
@@ -103,7 +110,7 @@ output::Mail mail_of(const people::Person& person, const Sheet& sheet, const std
     const bool guardian = person.age == record::Age::junior;
     const std::string name = lesson.printed_name();
     const std::string date = words::date_long(lesson.date.value, say);
-    const std::string greeted = guardian ? to.name : person.first_name;
+    const std::string greeted = guardian ? in_speech(to.name) : person.first_name;
 
     Letter letter(say);
     if (greeted.empty())

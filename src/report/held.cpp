@@ -8,7 +8,7 @@ namespace report {
 
 namespace {
 
-constexpr double label_width = 110;
+constexpr double label_width = 130;
 
 std::size_t letters(const std::string& text) {
     return static_cast<std::size_t>(std::ranges::count_if(

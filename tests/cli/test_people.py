@@ -229,6 +229,7 @@ class Mail(Academy):
         self.assertEqual(mail["Subject"], "Pia: Stunde vom 10. Juni 2026")
         self.assertEqual(mail["Content-Language"], "de")
         text = next(mail.iter_parts()).get_content()
+        self.assertIn("Hallo Petra Åsa Élodie Wilhelmina Maria von und zu Überlingen Lindqvist-Öberg,", text)
         self.assertIn("Blatt zur Stunde von Pia", text)
         self.assertIn("Der Schläger liegt in den Fingern.", text)
         self.assertNotIn("Über den Teich", text)
