@@ -62,10 +62,19 @@ void add_names(ink::Drawing& d, const Easel& easel, const DotInput& input, const
         y += row_height;
     }
     if (!unit::row(input.measure).sided) return;
-    const double foot = d.size.height + easel.theme.setting(theme::Text::tick).leading;
-    d.add(label(easel, style, easel.words.say("figure.end.other.left"), {scale.from, foot}));
-    d.add(label(easel, style, easel.words.say("figure.end.other.right"), {scale.to, foot},
-                text::Align::right));
+    const double leading = easel.theme.setting(theme::Text::tick).leading;
+    double foot = d.size.height + leading;
+    const auto left =
+        label(easel, style, easel.words.say("figure.end.other.left"), {scale.from, foot});
+    auto right = label(easel, style, easel.words.say("figure.end.other.right"), {scale.to, foot},
+                       text::Align::right);
+    if (left.width + right.width + 6 > scale.to - scale.from) { // no room side by side
+        foot += leading;
+        right = label(easel, style, easel.words.say("figure.end.other.right"), {scale.to, foot},
+                      text::Align::right);
+    }
+    d.add(left);
+    d.add(std::move(right));
     d.size.height = foot + 3;
 }
 
@@ -75,7 +84,9 @@ ink::Drawing strip(const Easel& easel, const DotInput& input, const Scale& scale
                    bool named) {
     const auto& t = easel.theme;
     const double line = t.setting(theme::Text::tick).leading;
-    const double row_height = input.rows.size() > 2 ? 10.5 : 12.5, radius = 2.4;
+    const double name_room = named ? line * 0.95 : 0; // names stand under each other
+    const double row_height = std::max(input.rows.size() > 2 ? 10.5 : 12.5, name_room),
+                 radius = 2.4;
     ink::Drawing d;
     const double foot = static_cast<double>(input.rows.size()) * row_height;
     d.size = {width, foot + line + 2};

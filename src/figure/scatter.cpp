@@ -184,6 +184,12 @@ void draw_axes(ink::Drawing& d, const Square& s) {
     d.add(label(s.easel, style, s.easel.words.say("scatter.face.left"), {s.box.x, y}));
     d.add(label(s.easel, style, s.easel.words.say("scatter.face.right"), {s.box.right(), y},
                 text::Align::right));
+    const auto width = [&](const char* key) {
+        return s.easel.type.line(s.easel.words.say(key), style).width;
+    };
+    // both names share one edge of the square
+    const bool long_names =
+        width("scatter.path.left") + width("scatter.path.right") + 8 <= s.box.height;
     const auto upright = [&](const char* key, double from, text::Align align) {
         ink::Words w = s.easel.type.line(s.easel.words.say(key), style);
         w.turn = 90;
@@ -191,8 +197,10 @@ void draw_axes(ink::Drawing& d, const Square& s) {
         w.at = {tick.style.size, from + shift};
         d.add(std::move(w));
     };
-    upright("scatter.path.left", s.box.bottom(), text::Align::left);
-    upright("scatter.path.right", s.box.y, text::Align::right);
+    upright(long_names ? "scatter.path.left" : "scatter.path.left.short", s.box.bottom(),
+            text::Align::left);
+    upright(long_names ? "scatter.path.right" : "scatter.path.right.short", s.box.y,
+            text::Align::right);
 }
 
 /// A shot beyond the axes stands at the edge as an arrow that points to where it is.
@@ -238,19 +246,28 @@ void draw_middles(ink::Drawing& d, const Square& s, std::vector<ink::Rect> taken
         // the name stands over or under its middle shot, clear of the cluster and of other names
         ink::Words w;
         double off = 30;
-        for (const double way : {30.0, -36.0, 46.0, -52.0}) {
-            off = way;
-            w = label(s.easel, style, rows[i]->name, {at.x, at.y - off}, text::Align::centre);
-            w.at.x = std::clamp(w.at.x, s.box.x + 2, s.box.right() - w.width - 2);
-            const bool free = std::ranges::none_of(
-                taken, [&](const ink::Rect& r) { return r.overlaps(w.box().inset(-2)); });
-            if (free && s.box.contains(w.box())) break;
-        }
+        bool free = false;
+        for (const double aside : {0.0, 30.0, -30.0, 56.0, -56.0})
+            for (const double way : {30.0, -36.0, 46.0, -52.0, 62.0, -68.0}) {
+                if (free) break;
+                off = way;
+                w = label(s.easel, style, rows[i]->name, {at.x + aside, at.y - off},
+                          text::Align::centre);
+                w.at.x = std::clamp(w.at.x, s.box.x + 2, s.box.right() - w.width - 2);
+                free =
+                    s.box.contains(w.box()) && std::ranges::none_of(taken, [&](const ink::Rect& r) {
+                        return r.overlaps(w.box().inset(-2));
+                    });
+            }
         taken.push_back(w.box());
         const double from = off > 0 ? at.y - 6 : at.y + 6,
                      to = off > 0 ? at.y - off + 3 : at.y - off - 9;
         d.add(ink::Stroke{
-            ink::Path::segment({at.x, from}, {at.x, to}), 0.6, t.text, {}, ink::Cap::butt});
+            ink::Path::segment({at.x, from}, {std::clamp(at.x, w.box().x, w.box().right()), to}),
+            0.6,
+            t.text,
+            {},
+            ink::Cap::butt});
         d.add(ink::Fill{ink::Path::round_rect(w.box().inset(-1), 2), ink::white});
         d.add(std::move(w));
     }

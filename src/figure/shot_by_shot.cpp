@@ -37,7 +37,9 @@ double draw_block(ink::Drawing& d, const Frame& f, const DotRow& row, double y) 
 
     d.add(label(f.easel, bold(f.easel, theme::Text::label), row.name,
                 {0, y + t.setting(theme::Text::label).style.size * 0.95}));
-    const std::size_t every = f.row >= 7.5 ? 1 : static_cast<std::size_t>(std::ceil(7.5 / f.row));
+    const double apart = t.setting(theme::Text::tick).style.size * 0.95;
+    const std::size_t every =
+        f.row >= apart ? 1 : static_cast<std::size_t>(std::ceil(apart / f.row));
     double at = y + f.row / 2;
     for (std::size_t i = 0; i < row.dots.size(); ++i, at += f.row) {
         const Dot& dot = row.dots[i];

@@ -154,7 +154,14 @@ ink::Drawing answer(const figure::Easel& easel, const std::optional<bool>& look,
 
 Block checklist(const figure::Easel& easel, const Story& story) {
     const auto& w = easel.words;
-    const double width = column_width(easel), cell = 66, box = 44;
+    const auto room = [&](theme::Text text, const char* key) {
+        return easel.type.line(w.say(key), easel.theme.setting(text).style).width + 8;
+    };
+    const double width = column_width(easel),
+                 box = std::max(44.0, room(theme::Text::table_head, "check.cold")),
+                 cell = std::max({66.0, room(theme::Text::small, "check.not-looked"),
+                                  room(theme::Text::table_head, "check.before"),
+                                  room(theme::Text::table_head, "check.after")});
     const double words_width = width - 2 * cell - box;
     const Looks before = looks(story.lesson.before, story.lesson.target);
     const Looks after = looks(story.lesson.after, story.lesson.target);

@@ -17,7 +17,17 @@ namespace page {
 
 namespace {
 
-constexpr double label_width = 82;
+/// Room for the widest of the labels on the left.
+double label_room(const figure::Easel& easel) {
+    double width = 82;
+    for (const char* key : {"loop.since", "one.saw", "one.changed", "one.tonight"})
+        width = std::max(
+            width,
+            easel.type.line(easel.words.say(key), easel.theme.setting(theme::Text::label).style)
+                    .width +
+                12);
+    return width;
+}
 
 std::string tonight(const figure::Easel& easel, const Story& story, std::size_t drill_page) {
     if (story.drills.empty()) return easel.words.say("one.tonight.none");
@@ -30,7 +40,7 @@ std::string tonight(const figure::Easel& easel, const Story& story, std::size_t 
 
 /// Saw, changed, tonight: three answers, the coach's in the coach's letter.
 Block answers(const figure::Easel& easel, const Story& story, std::size_t drill_page) {
-    const double width = column_width(easel);
+    const double width = column_width(easel), label_width = label_room(easel);
     Block block{.name = "saw, changed, tonight"};
     const auto add = [&](ink::Drawing d, double space) {
         d.size.height += space;
