@@ -1,4 +1,5 @@
 #include "cli/check_folder.hpp"
+#include "cli/check_other.hpp"
 #include "cli/commands.hpp"
 #include "cli/exit.hpp"
 #include "output/ink_cover.hpp"
@@ -30,6 +31,10 @@ int run(const std::vector<std::string>& records, bool ink, const Common& common)
             worst = std::max(worst, check_folder(workshop, record, type, common.strict));
             continue;
         }
+        if (const auto code = check_other(record, common.strict)) {
+            worst = std::max(worst, *code);
+            continue;
+        }
         const auto read = check_record(workshop, record, type, true, ink ? tell_ink : nullptr);
         if (!read->readable)
             worst = std::max<int>(worst, cannot_read(record));
@@ -45,7 +50,9 @@ int run(const std::vector<std::string>& records, bool ink, const Common& common)
 
 Run set_up_check(CLI::App& app, const Common& common) {
     auto records = std::make_shared<std::vector<std::string>>();
-    app.add_option("FILE", *records, "Lesson records (YAML), or folders with records below")
+    app.add_option("FILE", *records,
+                   "Lesson records, folders with records below, house.yaml, people.yaml, "
+                   "drills.yaml, term files")
         ->required();
     auto ink = std::make_shared<bool>(false);
     app.add_flag("--ink", *ink, "Tell how much of each page is covered with ink");

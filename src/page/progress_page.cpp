@@ -124,6 +124,8 @@ ink::Drawing picture(const Easel& easel, const AimCourse& aim, const Days& days)
     figure::ProgressInput input;
     input.places = days_on_a_sheet;
     input.measures = aim.pictures;
+    if (easel.theme.setting(Text::body).style.size > 14 && !input.measures.empty())
+        input.measures.resize(1); // large print: one chart a page, the aim's
     for (auto& m : input.measures)
         std::erase_if(m.blocks, [&](const auto& b) { return !days.hold(b.date); });
     input.message = progress_sentence(easel, aim);

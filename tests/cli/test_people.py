@@ -147,14 +147,17 @@ class CheckFolder(Academy):
                     "the date is 2026-05-19, the folder's 2026-05-20")
         self.assertTrue(str(twice) in done.stderr and str(moved) in done.stderr)
 
-    def test_a_sample_of_the_invented_academy_is_clean(self):
-        for name in ("house.yaml", "people.yaml"):
-            shutil.copy(ACADEMY / name, self.academy / name)
-        for name in ("benedek/2026-02-05", "joan/2026-02-23", "noor/2026-02-14", "friederike/2026-03-11"):
-            shutil.copytree(ACADEMY / name, self.academy / name)
-        done = self.expect(run("check", self.academy), 0)
-        self.assertNotRegex(done.stderr, r"yaml.*: (warning|error)")  # what a layout says is tested elsewhere
-        self.assertIn("4 students, 4 lessons, 4 ready to print", done.stdout.decode())
+    def test_the_invented_academy_is_clean_to_the_last_label(self):
+        done = self.expect(run("check", "--strict", ACADEMY), 0)
+        self.assertIn("14 students, 35 lessons, 35 ready to print", done.stdout.decode())
+
+    def test_the_files_beside_the_records_are_checked_by_name(self):
+        for name in ("house.yaml", "people.yaml", "spring-term.yaml"):
+            done = self.expect(run("check", "--strict", ACADEMY / name), 0)
+            self.assertIn("nothing wrong", done.stdout.decode())
+        wrong = self.record("academy/house.yaml", "acadmy: Low Meadow\n")
+        done = self.expect(run("check", wrong), 1)
+        self.assertIn("did you mean 'academy'?", done.stderr)
 
 
 class Begin(Academy):

@@ -110,7 +110,7 @@ class Term(InFolder):
     def test_a_junior_has_the_note_for_the_family_and_no_carry(self):
         text = self.text("PI-02-Spring-term-2026.pdf")
         for said in ("What I can do now", "I can lay the handle in my fingers", "Too early to tell", "show me",
-                     "What we hold", "I like the lid.", "You have grown this term"):
+                     "What we hold", "I like the lid.", "You grow: clubs"):
             self.assertIn(said, text)
         for kept_back in ("Carry", "Club speed"):
             self.assertNotIn(kept_back, text)
