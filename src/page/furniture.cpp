@@ -1,5 +1,6 @@
 #include "page/furniture.hpp"
 
+#include "page/parts.hpp"
 #include "words/date.hpp"
 
 namespace page {
@@ -70,19 +71,31 @@ Furniture furniture(const figure::Easel& easel, Running running) {
 
         ink::Drawing d;
         d.add(ink::Tag{true, "Artifact", {}});
-        d.add(
-            figure::label(easel, figure::bold(easel, text), running.whose, {inner_x, head}, inner));
+        const ink::Style plain = easel.theme.setting(text).style,
+                         strong = figure::bold(easel, text);
+        // the number and the date give way to nothing, names to them
+        const auto beside = [&](const std::string& other, const ink::Style& style) {
+            return live.width - easel.type.line(other, style).width - 14;
+        };
+        d.add(figure::label(easel, strong,
+                            cut(easel, strong, running.whose, beside(running.which, plain)),
+                            {inner_x, head}, inner));
         d.add(figure::label(easel, text, running.which, {outer_x, head}, outer));
+        const std::string page = running.counted
+                                     ? easel.words.say("foot.page", {{"x", number}, {"y", count}})
+                                     : std::string();
         d.add(ink::Stroke{ink::Path::segment({live.x, head + 6}, {live.right(), head + 6}),
                           0.5,
                           easel.theme.rule,
                           {},
                           ink::Cap::butt});
-        if (running.counted)
-            d.add(figure::label(easel, figure::bold(easel, text),
-                                easel.words.say("foot.page", {{"x", number}, {"y", count}}),
-                                {outer_x, foot}, outer));
-        d.add(figure::label(easel, text, running.foot, {inner_x, foot}, inner));
+        if (running.counted) d.add(figure::label(easel, strong, page, {outer_x, foot}, outer));
+        const double foot_room =
+            running.strong_foot.empty()
+                ? beside(page, strong)
+                : (live.width - easel.type.line(running.strong_foot, strong).width) / 2 - 14;
+        d.add(figure::label(easel, text, cut(easel, plain, running.foot, foot_room),
+                            {inner_x, foot}, inner));
         if (!running.strong_foot.empty())
             d.add(figure::label(easel, figure::bold(easel, text), running.strong_foot,
                                 {(live.x + live.right()) / 2, foot}, text::Align::centre));

@@ -57,6 +57,8 @@ std::vector<ink::Words> printed(const Easel& easel, const LogRow& row, int day, 
                                     {box.x + inset, box.y + inset + tick.size * 0.72}));
         break;
     case LogRow::stage:
+        // a cell too narrow for three letters stays free for one
+        if (0.3 * box.width < easel.type.line("B", tick).width + 1) break;
         for (int i = 0; i < 3; ++i)
             out.push_back(figure::label(
                 easel, tick, std::string(1, static_cast<char>('A' + i)),

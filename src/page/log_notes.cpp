@@ -63,6 +63,17 @@ double lines_height(const Easel& easel, double lines) {
     return easel.theme.setting(Text::heading).leading + lines * line_distance;
 }
 
+/// A group longer than a page: its title, and its notes cut between lines where a page ends.
+void add_long(std::vector<Block>& blocks, const Easel& easel, const NoteGroup& group) {
+    const double width = column_width(easel);
+    if (!group.title.empty()) blocks.push_back(heading(easel, group.title, group_gap));
+    for (const auto& each : group.notes) {
+        if (!each.head.empty())
+            blocks.push_back(text_block(easel, Text::label, each.head, 4, width));
+        blocks.push_back(text_block(easel, each.style, each.text, 4, width));
+    }
+}
+
 } // namespace
 
 ink::Drawing note_group(const Easel& easel, const NoteGroup& group, double width) {
@@ -136,15 +147,22 @@ std::vector<Block> page_of_notes(const Easel& easel, std::string_view title,
     }
     const double whole = easel.theme.live(true).height;
     double y = blocks.front().height(); // as the flow will place them
+    bool cut = false;
     for (const auto* groups : {&over, &left, &right})
         for (const auto& group : *groups) {
             ink::Drawing drawing = note_group(easel, group, width);
             const double height = drawing.size.height;
             if (height <= 0) continue;
+            if (height > whole - blocks.front().height()) {
+                add_long(blocks, easel, group);
+                cut = true;
+                continue;
+            }
             const double before = blocks.size() > 1 ? group_gap : 0;
             y = y + before + height > whole ? height : y + before + height;
             add("notes", std::move(drawing), before);
         }
+    if (cut) return blocks; // nobody knows where its last page ends: the flow fills what is left
     const double left_over = whole - y - group_gap;
     if (left_over < lines_height(easel, least_lines)) {
         // Large print gets its page of lines; a full page needs no second one for them alone.

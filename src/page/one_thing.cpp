@@ -208,7 +208,8 @@ ink::Drawing signed_by(const figure::Easel& easel, const Story& story, double wi
     const auto& small = easel.theme.setting(theme::Text::small);
     auto letter = small.style;
     letter.family = easel.theme.setting(theme::Text::coach).style.family;
-    const std::string name = coach.empty() ? w.say("one.signed.coach") : coach;
+    const std::string name =
+        cut(easel, small.style, coach.empty() ? w.say("one.signed.coach") : coach, width);
     const std::string note = w.say("one.letter");
     const double name_width = easel.type.line(name, small.style).width;
     const bool beside = name_width + easel.type.line(note, letter).width + 10 <= width;

@@ -125,4 +125,17 @@ ink::Drawing gap(double width, double height) {
     return out;
 }
 
+std::string cut(const figure::Easel& easel, const ink::Style& style, const std::string& text,
+                double room) {
+    std::string kept = text;
+    while (!kept.empty() && easel.type.line(kept == text ? kept : kept + "…", style).width > room) {
+        while (!kept.empty() && (kept.back() & 0xC0) == 0x80)
+            kept.pop_back(); // the rest of a letter of several bytes
+        if (!kept.empty()) kept.pop_back();
+        while (kept.ends_with(' '))
+            kept.pop_back();
+    }
+    return kept == text ? kept : kept + "…";
+}
+
 } // namespace page

@@ -46,6 +46,14 @@ ink::Drawing tagged(ink::Drawing drawing, std::string_view role);
 ink::Drawing labelled(const figure::Easel& easel, std::string_view label, theme::Text text,
                       std::string_view words, double width, double label_width);
 
+/// The text as it is, or cut with "…" so that it is at most `room` wide.
+std::string cut(const figure::Easel& easel, const ink::Style& style, const std::string& text,
+                double room);
+
+/// The text as it is, or cut with "…" so that it is at most `room` wide.
+std::string cut(const figure::Easel& easel, const ink::Style& style, const std::string& text,
+                double room);
+
 /// A thin rule across.
 ink::Drawing rule(const figure::Easel& easel, double width, double weight = 0.5);
 
