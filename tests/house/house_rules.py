@@ -149,5 +149,31 @@ class Wording(unittest.TestCase):
         self.assertEqual(said, [])
 
 
+
+class Sentences(unittest.TestCase):
+    """A sentence that nothing says is a burden to every translator."""
+
+    def test_every_sentence_is_said_somewhere(self):
+        source = "".join(p.read_text(encoding="utf-8") for p in sorted((ROOT / "src").rglob("*.?pp")))
+        written = set(re.findall(r'"([a-z0-9.\-]+)"', source))
+        heads = tuple(w for w in written if w[-1] in ".-")  # a key is made from it and a word
+        tails = tuple(w for w in written if w[0] in ".-")
+
+        def said(key):
+            parts = key.split(".")
+            if key in written or key.startswith(heads):
+                return True
+            if any(".".join(parts[:n]) in written for n in range(2, len(parts))):
+                return True  # the rest of the key is chosen when the program runs
+            return any(key.endswith(t) and (key[: -len(t)] in written or key[: -len(t)].startswith(heads)) for t in tails)
+
+        keys = [
+            m[1]
+            for file in sorted((ROOT / "templates/words/en-GB").glob("*.txt"))
+            for m in re.finditer(r"^([a-z0-9][a-z0-9.\-]*) = ", file.read_text(encoding="utf-8"), re.M)
+        ]
+        self.assertGreater(len(keys), 500)
+        self.assertEqual([k for k in keys if not said(k)], [])
+
 if __name__ == "__main__":
     unittest.main()
