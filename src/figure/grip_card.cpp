@@ -92,8 +92,11 @@ ink::Drawing back(const Easel& easel, const GripCardInput& in) {
         d.add(label(easel, style, std::to_string(i + 1),
                     {0, y + easel.theme.setting(theme::Text::body).leading * 0.76}));
         d.add(line, {15, y});
-        d.add(ink::Stroke{
-            ink::Path::rect({width - 12, y + 2, 11, 11}), 0.8, easel.theme.text, {}, ink::Cap::butt});
+        d.add(ink::Stroke{ink::Path::rect({width - 12, y + 2, 11, 11}),
+                          0.8,
+                          easel.theme.text,
+                          {},
+                          ink::Cap::butt});
         y += line.size.height + 8;
     }
     const double r = in.handle_diameter * mm / 2, foot = height - 2;

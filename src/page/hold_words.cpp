@@ -36,7 +36,10 @@ std::string gap_words(const Grip& g, const words::Speaker& w) {
 }
 std::string knuckles(const Grip& g, const words::Speaker& w) {
     if (!g.knuckles) return {};
-    return words::fixed(*g.knuckles, std::floor(*g.knuckles) == *g.knuckles ? 0 : 1, w.language());
+    const double whole = std::floor(*g.knuckles); // halves are written as one says them: "½", "1½"
+    if (*g.knuckles - whole != 0.5)
+        return words::fixed(*g.knuckles, whole == *g.knuckles ? 0 : 1, w.language());
+    return (whole > 0 ? words::fixed(whole, 0, w.language()) : std::string()) + "½";
 }
 std::string v_words(const Grip& g, const words::Speaker& w) {
     if (!g.v) return {};

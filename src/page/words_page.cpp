@@ -101,7 +101,8 @@ Section words_page(const Easel& easel) {
 
 Section safety_page(const Easel& easel) {
     Section section{.name = "safety", .title = easel.words.say("binder.safety")};
-    auto notes = page_of_notes(easel, section.title, {}, {cautions(easel, easel.words.voice().junior, Text::body)},
+    auto notes = page_of_notes(easel, section.title, {},
+                               {cautions(easel, easel.words.voice().junior, Text::body)},
                                {stop_box(easel), rules_of_words(easel)}, {});
     notes.erase(notes.end() - 1); // lines would leave no room for the signs
     section.blocks = std::move(notes);

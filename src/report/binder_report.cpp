@@ -164,8 +164,9 @@ class Binder {
         }
         std::vector<Section> passed;
         for (const auto& drill : in_.course.passed)
-            passed.push_back(page::passed_page(easel(), drill, passed_place(drill),
-                                               posed_hands(easel(), *in_.course.lessons.back().story)));
+            passed.push_back(
+                page::passed_page(easel(), drill, passed_place(drill),
+                                  posed_hands(easel(), *in_.course.lessons.back().story)));
         if (!passed.empty()) add(out, passed);
         name(out.book);
         return out;

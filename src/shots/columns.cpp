@@ -70,8 +70,8 @@ void Finder::drop_usual() {
                });
     };
     std::erase_if(how_.columns, [&](const auto& column) { return absent(column.second); });
-    for (auto* role : {&how_.number_column, &how_.block_column, &how_.club_column,
-                       &how_.set_aside_column})
+    for (auto* role :
+         {&how_.number_column, &how_.block_column, &how_.club_column, &how_.set_aside_column})
         if (*role && absent(**role)) role->reset();
 }
 
