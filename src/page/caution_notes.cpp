@@ -17,10 +17,10 @@ NoteGroup stop_box(const Easel& easel) {
             true};
 }
 
-NoteGroup rules_of_words(const Easel& easel) {
+NoteGroup rules_of_words(const Easel& easel, Text style) {
     NoteGroup group{easel.words.say("drillpage.read.title"), {}, false};
     const auto say = [&](const char* key, const char* head) {
-        group.notes.push_back({easel.words.say(head), easel.words.say(key), Text::body});
+        group.notes.push_back({easel.words.say(head), easel.words.say(key), style});
     };
     say("drillpage.read.changed", "verdict.changed.head");
     say("drillpage.read.probably", "verdict.probably.head");
@@ -32,7 +32,7 @@ NoteGroup rules_of_words(const Easel& easel) {
              {{"x", words::fixed(words::square_within_degrees, 1, easel.words.language()) + "°"}}) +
              " " + easel.words.say("caution.measured") + " " +
              easel.words.say("caution.measured.shots"),
-         Text::body});
+         style});
     return group;
 }
 

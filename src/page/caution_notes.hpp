@@ -9,6 +9,6 @@ namespace page {
 NoteGroup stop_box(const figure::Easel& easel);
 
 /// The rule behind the verdict words.
-NoteGroup rules_of_words(const figure::Easel& easel);
+NoteGroup rules_of_words(const figure::Easel& easel, theme::Text style = theme::Text::body);
 
 } // namespace page

@@ -1,8 +1,7 @@
 #include "page/expect_page.hpp"
 
+#include "page/caution_notes.hpp"
 #include "page/log_notes.hpp"
-#include "words/number.hpp"
-#include "words/side.hpp"
 
 #include <initializer_list>
 
@@ -77,23 +76,8 @@ namespace {
 
 /// The rule behind the verdict words, for a sheet that has shots.
 NoteGroup how_to_read(const Easel& easel, const Story& story) {
-    NoteGroup group{easel.words.say("drillpage.read.title"), {}, false};
-    if (story.evidence.empty() || story.lesson.student.age == record::Age::junior) return group;
-    const auto say = [&](const char* key, const char* head) {
-        group.notes.push_back({easel.words.say(head), easel.words.say(key), Text::caption});
-    };
-    say("drillpage.read.changed", "verdict.changed.head");
-    say("drillpage.read.probably", "verdict.probably.head");
-    say("drillpage.read.cannot-tell", "verdict.cannot-tell.head");
-    group.notes.push_back(
-        {{},
-         easel.words.say(
-             "evidence.threshold",
-             {{"x", words::fixed(words::square_within_degrees, 1, easel.words.language()) + "°"}}) +
-             " " + easel.words.say("caution.measured") + " " +
-             easel.words.say("caution.measured.shots"),
-         Text::caption});
-    return group;
+    if (story.evidence.empty() || is_junior(story)) return {};
+    return rules_of_words(easel, Text::caption);
 }
 
 } // namespace

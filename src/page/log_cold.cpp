@@ -106,15 +106,7 @@ ink::Drawing log_cold(const Easel& easel, const Story& story, const ChosenDrill&
         stacked({boxes(easel, count, right), initials(easel, right)}, wide ? 3 : 6);
     const ink::Drawing body =
         wide ? side_by_side({{words, 0}, {marks, left + gutter}}) : stacked({words, marks}, 6);
-    ink::Drawing out;
-    out.size = {width, body.size.height + 2 * pad};
-    out.add(ink::Stroke{ink::Path::rect({0.5, 0.5, width - 1, out.size.height - 1}),
-                        1.0,
-                        easel.theme.text,
-                        {},
-                        ink::Cap::butt});
-    out.add(body, {pad, pad});
-    return out;
+    return framed(easel, body, width, pad);
 }
 
 ink::Drawing log_path(const Easel& easel, double width, double height) {

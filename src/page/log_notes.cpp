@@ -86,15 +86,7 @@ ink::Drawing note_group(const Easel& easel, const NoteGroup& group, double width
         parts.push_back(note(easel, each, inner));
     const ink::Drawing body = stacked(parts, 4);
     if (!group.boxed) return body;
-    ink::Drawing out;
-    out.size = {width, body.size.height + 2 * pad};
-    out.add(ink::Stroke{ink::Path::rect({0.5, 0.5, width - 1, out.size.height - 1}),
-                        1.0,
-                        easel.theme.text,
-                        {},
-                        ink::Cap::butt});
-    out.add(body, {pad, pad});
-    return out;
+    return framed(easel, body, width, pad);
 }
 
 ink::Drawing lines_to_write_on(const Easel& easel, std::string_view title, double width,

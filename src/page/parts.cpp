@@ -125,6 +125,19 @@ ink::Drawing gap(double width, double height) {
     return out;
 }
 
+ink::Drawing framed(const figure::Easel& easel, const ink::Drawing& body, double width,
+                    double pad) {
+    ink::Drawing out;
+    out.size = {width, body.size.height + 2 * pad};
+    out.add(ink::Stroke{ink::Path::rect({0.5, 0.5, width - 1, out.size.height - 1}),
+                        1.0,
+                        easel.theme.text,
+                        {},
+                        ink::Cap::butt});
+    out.add(body, {pad, pad});
+    return out;
+}
+
 std::string cut(const figure::Easel& easel, const ink::Style& style, const std::string& text,
                 double room) {
     std::string kept = text;

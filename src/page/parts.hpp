@@ -46,6 +46,9 @@ ink::Drawing tagged(ink::Drawing drawing, std::string_view role);
 ink::Drawing labelled(const figure::Easel& easel, std::string_view label, theme::Text text,
                       std::string_view words, double width, double label_width);
 
+/// A thin frame of that width around a drawing.
+ink::Drawing framed(const figure::Easel& easel, const ink::Drawing& body, double width, double pad);
+
 /// The text as it is, or cut with "…" so that it is at most `room` wide.
 std::string cut(const figure::Easel& easel, const ink::Style& style, const std::string& text,
                 double room);
