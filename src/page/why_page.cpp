@@ -131,7 +131,7 @@ void add_words(std::vector<Block>& blocks, const figure::Easel& easel, const Sto
                bool lean) {
     const auto& w = easel.words;
     const double width = column_width(easel);
-    if (const auto next = next_sentence(*story.ball, w); !next.empty())
+    if (const auto next = next_sentence(*story.ball, w); !next.empty() && story.lesson.suggestion)
         blocks.push_back(text_block(
             easel, theme::Text::body,
             w.say("join.colon", {{"first", w.say("why.next.suggestion")}, {"second", next}}), 8,

@@ -182,6 +182,7 @@ struct Lesson {
     unit::Units units;
     bool large_print = false;
     bool glove = false;
+    bool suggestion = true; ///< no: the coach strikes what the program suggests to train next
 
     Club club;
     std::vector<Club> bag; ///< the student's own clubs; empty: a typical bag

@@ -42,12 +42,13 @@ constexpr std::array elsewhere{
 /// Unknown keys of the record itself, with the home of those that belong elsewhere.
 void check_keys(const yaml::Field& root, diag::Findings& findings) {
     std::vector<std::string_view> known{
-        "student",     "coach",    "place",      "date",    "lesson",      "revision",
-        "replaces",    "language", "paper",      "units",   "glove",       "club",
-        "bag",         "aim",      "saw",        "changed", "why",         "comment",
-        "grip",        "targets",  "shots",      "drills",  "conditions",  "plan",
-        "next",        "notes",    "returned",   "history", "large print", "marks",
-        "photographs", "link",     "print name", "pain",    "log",         "last lesson"};
+        "student",    "coach",       "place",   "date",       "lesson",  "revision",
+        "replaces",   "language",    "paper",   "units",      "glove",   "suggestion",
+        "club",       "bag",         "aim",     "saw",        "changed", "why",
+        "comment",    "grip",        "targets", "shots",      "drills",  "conditions",
+        "plan",       "next",        "notes",   "returned",   "history", "large print",
+        "marks",      "photographs", "link",    "print name", "pain",    "log",
+        "last lesson"};
     for (const std::string_view key : refuse_private(root, findings, "pain"))
         known.push_back(key);
     for (const auto& [key, value] : root.entries()) {
@@ -84,6 +85,7 @@ void read_house_ways(const yaml::Field& root, Lesson& lesson) {
     if (const auto units = root.at("units")) read_units(units, lesson.units);
     take(root.at("large print"), lesson.large_print);
     take(root.at("glove"), lesson.glove);
+    take(root.at("suggestion"), lesson.suggestion);
 }
 
 void read_words(const yaml::Field& root, Lesson& lesson) {

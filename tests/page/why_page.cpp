@@ -129,6 +129,9 @@ TEST_CASE("the page names the face's share, its source and whose suggestion it i
     CHECK(words.find("Wood, Henrikson & Broadie 2018") != std::string::npos);
     CHECK(words.find("The program’s suggestion") != std::string::npos);
     CHECK(words.find("measured") != std::string::npos);
+    full.desk.lesson.suggestion = false; // the coach's word wins
+    CHECK(all_words(page::why_page(full.desk.easel(), full.story())).find("suggestion") ==
+          std::string::npos);
 }
 
 TEST_CASE("most of the change in start direction came with the face") {
