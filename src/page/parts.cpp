@@ -70,6 +70,13 @@ Block figure_block(std::string name, ink::Drawing drawing, double space_before) 
     return block;
 }
 
+Block drawn_block(std::string name, ink::Drawing drawing, double space_before) {
+    Block block{.name = std::move(name)};
+    block.space_before = space_before;
+    block.pieces.push_back({std::move(drawing)});
+    return block;
+}
+
 ink::Drawing side_by_side(std::vector<Cell> cells) {
     ink::Drawing out;
     for (auto& cell : cells) {

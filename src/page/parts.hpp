@@ -29,6 +29,9 @@ Block text_block(const figure::Easel& easel, theme::Text text, std::string_view 
 /// A drawing as one piece. Its message becomes the figure's alternative text.
 Block figure_block(std::string name, ink::Drawing drawing, double space_before = 8);
 
+/// A drawing as one piece that brings its own structure with it.
+Block drawn_block(std::string name, ink::Drawing drawing, double space_before);
+
 /// One piece out of drawings set side by side, tops level.
 struct Cell {
     ink::Drawing drawing;

@@ -12,13 +12,6 @@ using theme::Text;
 
 namespace {
 
-Block one(std::string name, ink::Drawing drawing, double before) {
-    Block block{.name = std::move(name)};
-    block.space_before = before;
-    block.pieces.push_back({std::move(drawing)});
-    return block;
-}
-
 /// Greys that a sheet uses, and the two that a bad toner makes one.
 ink::Drawing greys(const Easel& easel) {
     constexpr std::array<int, 5> levels{10, 20, 50, 80, 100};
@@ -130,14 +123,14 @@ std::vector<Section> proof_pages(const Easel& easel, const std::vector<PileRow>&
     Section front{.name = "proof", .title = w.say("proof.title"), .right_hand = true};
     front.blocks = {page_title(easel, front.title),
                     text_block(easel, Text::lead, w.say("proof.what"), 0, width),
-                    one("rulers", rulers(easel), 14),
+                    drawn_block("rulers", rulers(easel), 14),
                     heading(easel, w.say("proof.grey"), 16),
-                    one("greys", greys(easel), 4),
+                    drawn_block("greys", greys(easel), 4),
                     heading(easel, w.say("proof.lines"), 12),
-                    one("lines", lines(easel), 4),
+                    drawn_block("lines", lines(easel), 4),
                     heading(easel, w.say("proof.read"), 12),
-                    one("letters", letters(easel), 2),
-                    one("holes", holes(easel), 16)};
+                    drawn_block("letters", letters(easel), 2),
+                    drawn_block("holes", holes(easel), 16)};
     Section back{.name = "pile", .title = w.say("proof.pile")};
     std::vector<TableRow> rows;
     for (const auto& row : pile) {

@@ -132,13 +132,6 @@ Block ladder(const Easel& easel, const record::TermStudent* entry) {
     return block;
 }
 
-Block one(std::string name, ink::Drawing drawing, double before) {
-    Block block{.name = std::move(name)};
-    block.space_before = before;
-    block.pieces.push_back({std::move(drawing)});
-    return block;
-}
-
 /// "I can" and what follows; an open line where the coach left one.
 ink::Drawing can_lines(const Easel& easel, const record::TermStudent* entry) {
     const double width = column_width(easel), indent = 0;
@@ -187,9 +180,9 @@ Section term_ladder(const Easel& easel, const Termly& student) {
     Section section{.name = "ladder", .title = w.say("term.can.title"), .right_hand = true};
     auto& blocks = section.blocks;
     blocks.push_back(page_title(easel, section.title));
-    blocks.push_back(one("can", can_lines(easel, student.entry), 0));
+    blocks.push_back(drawn_block("can", can_lines(easel, student.entry), 0));
     blocks.push_back(ladder(easel, student.entry));
-    blocks.push_back(one("legend", legend(easel), 6));
+    blocks.push_back(drawn_block("legend", legend(easel), 6));
     std::vector<ink::Drawing> rows;
     const std::string next = student.entry ? student.entry->next : std::string();
     if (!next.empty())
@@ -199,20 +192,20 @@ Section term_ladder(const Easel& easel, const Termly& student) {
     if (easel.words.voice().junior)
         rows.push_back(
             labelled(easel, w.say("term.mind"), Text::body, w.say("term.growth"), width, label));
-    blocks.push_back(one("next", stacked(rows, 8), 16));
+    blocks.push_back(drawn_block("next", stacked(rows, 8), 16));
     const std::string comment = student.entry ? student.entry->comment : std::string();
     const double used = total_height(blocks) + 18;
     const double rest = easel.theme.live(true).height - used;
     if (!comment.empty()) {
         NoteGroup said{w.say("term.comment"), {{{}, comment, Text::coach}}, true};
-        blocks.push_back(one("comment", note_group(easel, said, width), 18));
+        blocks.push_back(drawn_block("comment", note_group(easel, said, width), 18));
         const double left = rest - blocks.back().height() - 18;
         if (left > 90)
-            blocks.push_back(
-                one("lines", lines_to_write_on(easel, w.say("term.answer"), width, left), 18));
+            blocks.push_back(drawn_block(
+                "lines", lines_to_write_on(easel, w.say("term.answer"), width, left), 18));
     } else if (rest > 90) {
         blocks.push_back(
-            one("lines", lines_to_write_on(easel, w.say("term.comment"), width, rest), 18));
+            drawn_block("lines", lines_to_write_on(easel, w.say("term.comment"), width, rest), 18));
     }
     return section;
 }

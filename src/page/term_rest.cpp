@@ -17,20 +17,13 @@ using theme::Text;
 
 namespace {
 
-Block one(std::string name, ink::Drawing drawing, double before) {
-    Block block{.name = std::move(name)};
-    block.space_before = before;
-    block.pieces.push_back({std::move(drawing)});
-    return block;
-}
-
 /// Lines down to the foot, where there is room for them.
 void fill(const Easel& easel, Section& section, const char* key) {
     const double rest = easel.theme.live(true).height - total_height(section.blocks) - 18;
     if (rest > 90)
-        section.blocks.push_back(
-            one("lines", lines_to_write_on(easel, easel.words.say(key), column_width(easel), rest),
-                18));
+        section.blocks.push_back(drawn_block(
+            "lines", lines_to_write_on(easel, easel.words.say(key), column_width(easel), rest),
+            18));
 }
 
 /// What the cold test after each lesson said, in the words of the lesson.
@@ -164,7 +157,7 @@ Section term_practice(const Easel& easel, const Termly& student) {
                                        logs, 0));
     if (!plans.empty()) {
         section.blocks.push_back(heading(easel, w.say("term.practice.plan")));
-        section.blocks.push_back(one("plans", stacked(plans, 5), 3));
+        section.blocks.push_back(drawn_block("plans", stacked(plans, 5), 3));
     }
     if (student.entry && !student.entry->words.empty())
         sentences.push_back(tagged(
@@ -173,7 +166,7 @@ Section term_practice(const Easel& easel, const Termly& student) {
             "P"));
     if (!sentences.empty()) {
         section.blocks.push_back(heading(easel, w.say("term.practice.sentence")));
-        section.blocks.push_back(one("sentences", stacked(sentences, 5), 3));
+        section.blocks.push_back(drawn_block("sentences", stacked(sentences, 5), 3));
     }
     fill(easel, section, sentences.empty() ? "term.practice.sentence" : "term.practice.plans-next");
     return section;
@@ -192,14 +185,14 @@ Section guardian_note(const Easel& easel, const Termly& student) {
             figure::paragraph(easel, Text::body,
                               w.say("guardian.contact", {{"contact", student.contact}}), width),
             "P"));
-    section.blocks.push_back(one("lines of help", stacked(lines, 10), 4));
+    section.blocks.push_back(drawn_block("lines of help", stacked(lines, 10), 4));
     NoteGroup held{w.say("guardian.held-title"), {{{}, w.say("guardian.held"), Text::body}}, true};
     if (student.kept_until)
         held.notes.push_back(
             {{},
              w.say("guardian.until", {{"date", words::date_long(*student.kept_until, w)}}),
              Text::body});
-    section.blocks.push_back(one("held", note_group(easel, held, width), 20));
+    section.blocks.push_back(drawn_block("held", note_group(easel, held, width), 20));
     fill(easel, section, "guardian.questions");
     return section;
 }
