@@ -119,8 +119,9 @@ int begin_for(const Wishes& wishes, const Common& common) {
                       last,
                       wishes.code,
                       *date,
-                      lessons.size()};
-    return write_new(folder_of(wishes, last, *date),
+                      lessons.size(),
+                      folder_of(wishes, last, *date)};
+    return write_new(begun.folder,
                      {{"lesson.yaml", record_for(begun)}, {table_name(begun), table_for(begun)}});
 }
 

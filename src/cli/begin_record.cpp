@@ -58,11 +58,27 @@ std::string last_time(const Begun& begun) {
     return out + "\n";
 }
 
+/// The way from the new lesson's folder to the last one; nothing when they do not lie side by side.
+std::string last_lesson(const Begun& begun) {
+    if (!begun.last) return {};
+    const fs::path record = begun.last->sources.front().name();
+    std::error_code gone;
+    const auto there = fs::absolute(record.parent_path(), gone).lexically_normal();
+    const auto here = fs::absolute(begun.folder, gone).lexically_normal();
+    if (there.parent_path() != here.parent_path() || there == here) return {};
+    const std::string name = record.filename() == "lesson.yaml" ? "" : "/" + record.filename().string();
+    return "last lesson: ../" + there.filename().string() + name + "\n";
+}
+
 std::string returned(const Begun& begun) {
-    if (!begun.last || begun.last->lesson.drills.empty()) return {};
-    const std::string drill = begun.last->lesson.drills.front().id.value;
-    return comment("What came back from the last sheet:") + "# returned: {drill: " + drill +
-           ", days done: 9, right first: 7 of 10}\n\n";
+    if (!begun.last) return {};
+    std::string out;
+    for (const auto& wish : begun.last->lesson.drills)
+        out += (out.empty() ? "" : ", ") + ("{drill: " + wish.id.value) +
+               ", days done: 9, right first: 7 of 10, cold: 6 of 10}";
+    if (begun.last->lesson.drills.size() > 1) out = "[" + out + "]";
+    if (out.empty()) out = "{days done: 9, right first: 7 of 10, cold: 6 of 10}";
+    return comment("What came back from the last sheet:") + "# returned: " + out + "\n\n";
 }
 
 std::string shots_line(const Begun& begun) {
@@ -117,7 +133,7 @@ std::string lines_of(const diag::Source& record, std::string_view key) {
 }
 
 std::string record_for(const Begun& begun) {
-    std::string out = head(begun) + last_time(begun) + returned(begun);
+    std::string out = head(begun) + last_time(begun) + last_lesson(begun) + returned(begun);
     out += again(begun, "club", "club:\n");
     out += comment("The one aim, said aloud before the later shots. Only this gets a verdict.");
     out += again(begun, "aim", "# aim: {measure: face, want: 2 L to 2 R}\n");

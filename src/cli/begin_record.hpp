@@ -12,6 +12,7 @@ struct Begun {
     std::string code;
     record::Date date;
     std::size_t lessons = 0; ///< before this one
+    fs::path folder;         ///< of the new record
 };
 
 /// A commented record: what the last lesson left is written again, what is to be said is empty.

@@ -67,7 +67,7 @@ std::string lesson_words(const Read& read, const words::Speaker& say) {
     counted("held.what.photographs",
             (lesson.photographs.before ? 1U : 0U) + (lesson.photographs.after ? 1U : 0U));
     counted("held.what.drills", lesson.drills.size());
-    if (lesson.returned) what.push_back(say.say("held.what.returned"));
+    if (!lesson.returned.empty()) what.push_back(say.say("held.what.returned"));
     return joined(what);
 }
 

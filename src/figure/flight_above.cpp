@@ -131,6 +131,13 @@ ink::Point landing(const Ground& g, const FlightLine& line) {
     return g.at(line.back().along, line.back().right);
 }
 
+/// Before broken, the cold test in long and short, after whole.
+std::vector<double> dash_of(Symbol symbol, double scale) {
+    if (symbol == Symbol::before) return {2.2 * scale, 1.5 * scale};
+    if (symbol == Symbol::cold) return {4 * scale, scale, scale, scale};
+    return {};
+}
+
 void draw_fans(ink::Drawing& d, const Ground& g, const FlightInput& input) {
     const auto& t = g.easel.theme;
     std::size_t shots = 0;
@@ -138,8 +145,7 @@ void draw_fans(ink::Drawing& d, const Ground& g, const FlightInput& input) {
         shots += row.shots.size();
     const double radius = shots > 80 ? 1.6 : 2.2;
     for (const FlightRow& row : input.rows) {
-        const std::vector<double> dash =
-            row.symbol == Symbol::before ? std::vector<double>{2.2, 1.8} : std::vector<double>{};
+        const auto dash = dash_of(row.symbol, 1);
         for (const FlightLine& line : row.shots)
             if (!line.empty())
                 d.add(ink::Stroke{traced(g, line), 0.35, t.rule, dash, ink::Cap::butt});
@@ -154,15 +160,14 @@ void draw_middles(ink::Drawing& d, const Ground& g, const FlightInput& input) {
     for (const FlightRow& row : input.rows) {
         if (row.typical.empty()) continue;
         const ink::Path path = traced(g, row.typical);
-        const std::vector<double> dash =
-            row.symbol == Symbol::before ? std::vector<double>{6, 3.5} : std::vector<double>{};
         d.add(ink::Stroke{path, 4.4, ink::white, {}, ink::Cap::butt});
-        d.add(ink::Stroke{path, 1.9, t.text, dash, ink::Cap::butt});
+        d.add(ink::Stroke{path, 1.9, t.text, dash_of(row.symbol, 2.6), ink::Cap::butt});
     }
     for (const FlightRow& row : input.rows) {
         if (row.typical.empty()) continue;
-        d.add(ink::Fill{ink::Path::circle(landing(g, row.typical), 5.6), ink::white});
-        put(d, row.symbol, landing(g, row.typical), 4.4, t.text);
+        const double radius = row.symbol == Symbol::cold ? 6.2 : 4.4; // a ring in it hides nothing
+        d.add(ink::Fill{ink::Path::circle(landing(g, row.typical), radius + 1.2), ink::white});
+        put(d, row.symbol, landing(g, row.typical), radius, t.text);
     }
 }
 

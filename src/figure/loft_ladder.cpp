@@ -146,7 +146,7 @@ void draw_rungs(ink::Drawing& d, const Ladder& l) {
     }
 }
 
-/// From mark to mark along the middle of the ladder.
+/// The marks along the middle of the ladder, and an arrow from before to after.
 void draw_marks(ink::Drawing& d, const Ladder& l, const ink::Rect& column) {
     const auto& t = l.easel.theme;
     std::vector<Callout> callouts;
@@ -161,6 +161,7 @@ void draw_marks(ink::Drawing& d, const Ladder& l, const ink::Rect& column) {
             {place(i), words_of(l.easel, l.input, l.input.marks[i], column.width), 6});
     put_callouts(d, callouts, column, t.setting(theme::Text::label).leading, t.text);
     for (std::size_t i = 0; i + 1 < l.input.marks.size(); ++i) {
+        if (l.input.marks[i].symbol != Symbol::before) continue; // the cold test came first
         const ink::Point a = place(i), b = place(i + 1), way_on = b - a;
         const double length = std::hypot(way_on.x, way_on.y);
         if (std::abs(way_on.y) < 14) continue;

@@ -78,6 +78,18 @@ void draw_start_lines(ink::Drawing& d, const Square& s) {
     }
 }
 
+/// Names the wanted range at its foot, where there is room for the word.
+void name_wanted(ink::Drawing& d, const Square& s, ink::Rect band) {
+    const auto& tick = s.easel.theme.setting(theme::Text::tick);
+    ink::Style style = tick.style;
+    style.colour = s.easel.theme.text;
+    ink::Words w = label(s.easel, style, s.easel.words.say("figure.wanted"),
+                         {band.x + band.width / 2, s.box.bottom() - 4}, text::Align::centre);
+    if (w.width > band.width) return;
+    d.add(ink::Fill{ink::Path::rect(w.box().inset(-1)), ink::white});
+    d.add(std::move(w));
+}
+
 /// Lines of equal curve; the middle one is face = path, where the ball turns little.
 void draw_curve_lines(ink::Drawing& d, const Square& s) {
     const auto& t = s.easel.theme;
@@ -239,10 +251,13 @@ void draw_middles(ink::Drawing& d, const Square& s, std::vector<ink::Rect> taken
         }
     }
     const auto style = bold(s.easel, theme::Text::label);
+    for (const auto* row : rows)
+        d.add(ink::Fill{ink::Path::circle(s.at(row->face, row->path), 7), ink::white});
+    for (const auto* row : rows) // the cold test is larger, so that a ring in it hides nothing
+        put(d, row->symbol, s.at(row->face, row->path), row->symbol == Symbol::cold ? 7.4 : 5.2,
+            t.text);
     for (std::size_t i = 0; i < rows.size(); ++i) {
         const ink::Point at = s.at(rows[i]->face, rows[i]->path);
-        d.add(ink::Fill{ink::Path::circle(at, 7), ink::white});
-        put(d, rows[i]->symbol, at, 5.2, t.text);
         // the name stands over or under its middle shot, clear of the cluster and of other names
         ink::Words w;
         double off = 30;
@@ -290,13 +305,16 @@ ink::Drawing scatter(const Easel& easel, const ScatterInput& input, double width
     ink::Drawing d;
     d.size = {width, s.box.bottom() + 2 * tick.leading + 5};
     d.message = input.message;
+    ink::Rect wanted{};
     if (input.wanted) {
         const double l = s.x(std::max(input.wanted->first, -s.reach)),
                      r = s.x(std::min(input.wanted->second, s.reach));
-        hatch(d, {l, s.box.y, r - l, s.box.height}, 5, 0.35, easel.theme.rule);
+        wanted = {l, s.box.y, r - l, s.box.height};
+        hatch(d, wanted, 5, 0.35, easel.theme.rule);
     }
     draw_start_lines(d, s);
     draw_curve_lines(d, s);
+    if (input.wanted) name_wanted(d, s, wanted);
     const auto fields = draw_fields(d, s);
     draw_axes(d, s);
     for (const auto& row : input.rows)

@@ -12,6 +12,7 @@
 namespace measure {
 
 /// The numbers of the rule, as the page prints them.
+inline constexpr std::size_t shots_for_typical = 3;  ///< the middle of fewer is nobody's shot
 inline constexpr std::size_t shots_for_probably = 5; ///< a side; fewer are a first look
 inline constexpr std::size_t shots_for_changed = 8;  ///< a side
 inline constexpr std::size_t shots_for_tighter = 15; ///< a side

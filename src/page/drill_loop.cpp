@@ -49,10 +49,10 @@ bool tellable(const measure::Retention& r) {
     return r.range && std::isfinite(r.part) && r.kept != measure::Kept::first_look;
 }
 
-/// Whether today's drills are what the rule says.
-bool follows(const Story& story) {
-    if (!story.last || !story.last->next) return false;
-    const auto& next = *story.last->next;
+/// Whether today's drills are what the rule says of this one.
+bool follows(const Story& story, const BackDrill& back) {
+    if (!back.next) return false;
+    const auto& next = *back.next;
     if (next.step == Step::finished)
         return std::ranges::none_of(
             story.drills, [&](const ChosenDrill& d) { return d.drill.id == next.homework.drill; });
@@ -68,9 +68,48 @@ std::string joined(const std::vector<std::string>& sentences) {
     return out;
 }
 
-std::string passed_words(const Story& story, const words::Speaker& w) {
-    const auto& passed = story.last->outcome.passed;
+std::string passed_words(const BackDrill& back, const words::Speaker& w) {
+    const auto& passed = back.outcome.passed;
     return passed ? w.say(*passed ? "loop.passed" : "loop.not-passed") : std::string();
+}
+
+std::string days_words(const BackDrill& back, const words::Speaker& w) {
+    const auto& days = back.outcome.days_done;
+    return days ? w.say("loop.done", {{"n", *days}}) : std::string();
+}
+
+/// Days and pass mark; behind the drill's name where two came back.
+std::string done_words(const LastTime& last, const BackDrill& back, const words::Speaker& w) {
+    const std::string told = joined({days_words(back, w), passed_words(back, w)});
+    if (told.empty() || last.drills.size() < 2 || back.name.empty()) return told;
+    return w.say("join.colon", {{"first", back.name}, {"second", told}});
+}
+
+std::optional<bool> kept_by_boxes(const LastTime& last) {
+    for (const auto& drill : last.drills)
+        if (drill.outcome.kept) return drill.outcome.kept;
+    return std::nullopt;
+}
+
+/// The lines of one drill that came back.
+void add_drill(std::vector<std::string>& out, const Story& story, const BackDrill& drill,
+               const words::Speaker& w) {
+    if (drill.set)
+        out.push_back(w.say("loop.drill",
+                            {{"name", drill.name}, {"stage", stage_words(w, drill.set->stage)}}));
+    const auto add = [&](std::string line) {
+        if (!line.empty()) out.push_back(std::move(line));
+    };
+    const auto tally = [&](const char* key, const std::optional<record::Tally>& t) {
+        return t ? w.say(key, {{"n", t->right}, {"of", t->of}}) : std::string();
+    };
+    add(days_words(drill, w));
+    add(joined({tally("loop.right", drill.back.right), passed_words(drill, w)}));
+    add(tally("loop.called", drill.back.called));
+    add(tally("loop.cold", drill.back.cold));
+    if (follows(story, drill))
+        add(w.say(step_key(drill.next->step),
+                  {{"name", drill.name}, {"stage", stage_words(w, drill.next->homework.stage)}}));
 }
 
 } // namespace
@@ -113,13 +152,13 @@ std::string since_last_time(const Story& story, const words::Speaker& w) {
     const auto& last = *story.last;
     std::vector<std::string> out;
     if (!last.planned.empty()) out.push_back(w.say("loop.planned", {{"words", last.planned}}));
-    if (last.outcome.days_done) out.push_back(w.say("loop.done", {{"n", *last.outcome.days_done}}));
-    out.push_back(passed_words(story, w));
+    for (const auto& drill : last.drills)
+        out.push_back(done_words(last, drill, w));
     if (const Evidence* e = cold_evidence(story)) {
         out.push_back(kept_head(story, w));
         if (tellable(*e->retention)) out.push_back(part_words(*e->retention, w));
-    } else if (last.outcome.kept) {
-        out.push_back(w.say(*last.outcome.kept ? "kept.kept.head" : "kept.not-yet.head"));
+    } else if (const auto kept = kept_by_boxes(last)) {
+        out.push_back(w.say(*kept ? "kept.kept.head" : "kept.not-yet.head"));
     }
     return joined(out);
 }
@@ -127,37 +166,19 @@ std::string since_last_time(const Story& story, const words::Speaker& w) {
 std::vector<std::string> came_back(const Story& story, const words::Speaker& w) {
     std::vector<std::string> out;
     if (!story.last) return out;
-    const auto& last = *story.last;
-    if (last.set && !last.drill_name.empty())
-        out.push_back(w.say(
-            "loop.drill", {{"name", last.drill_name}, {"stage", stage_words(w, last.set->stage)}}));
-    if (!last.planned.empty()) out.push_back(w.say("loop.planned", {{"words", last.planned}}));
-    if (!story.lesson.returned) return out;
-    const auto& back = *story.lesson.returned;
-    if (back.days_done) out.push_back(w.say("loop.done", {{"n", *back.days_done}}));
-    const auto tally = [&](const char* key, const std::optional<record::Tally>& t) {
-        if (t) out.push_back(w.say(key, {{"n", t->right}, {"of", t->of}}));
-    };
-    std::string line;
-    if (back.right) line = w.say("loop.right", {{"n", back.right->right}, {"of", back.right->of}});
-    line = joined({line, passed_words(story, w)});
-    if (!line.empty()) out.push_back(line);
-    tally("loop.called", back.called);
-    tally("loop.cold", back.cold);
-    if (follows(story))
-        out.push_back(w.say(
-            step_key(last.next->step),
-            {{"name", last.drill_name}, {"stage", stage_words(w, last.next->homework.stage)}}));
+    if (!story.last->planned.empty())
+        out.push_back(w.say("loop.planned", {{"words", story.last->planned}}));
+    for (const auto& drill : story.last->drills)
+        add_drill(out, story, drill, w);
     return out;
 }
 
 std::string cold_answer(const Story& story, const words::Speaker& w) {
     if (!story.last) return {};
     std::vector<std::string> out;
-    if (story.lesson.returned && story.lesson.returned->cold) {
-        const auto& cold = *story.lesson.returned->cold;
-        out.push_back(w.say("loop.last-cold", {{"n", cold.right}, {"of", cold.of}}));
-    }
+    for (const auto& drill : story.last->drills)
+        if (const auto& cold = drill.back.cold)
+            out.push_back(w.say("loop.last-cold", {{"n", cold->right}, {"of", cold->of}}));
     if (const auto head = kept_head(story, w); !head.empty()) {
         if (out.empty()) out.push_back(w.say("loop.last-cold-shots"));
         out.push_back(head);

@@ -5,6 +5,8 @@
 #include "words/date.hpp"
 #include "words/side.hpp"
 
+#include <algorithm>
+
 namespace page {
 
 using figure::Easel;
@@ -16,11 +18,10 @@ NoteGroup what_came_back(const Easel& easel, const Story& story) {
     for (const auto& line : came_back(story, easel.words))
         told += (told.empty() ? "" : "\n") + line;
     if (!told.empty()) group.notes.push_back({{}, told, Text::body});
-    if (story.lesson.returned && !story.lesson.returned->words.empty())
-        group.notes.push_back(
-            {{},
-             easel.words.say("one.goal-says", {{"words", story.lesson.returned->words}}),
-             Text::coach});
+    for (const auto& back : story.lesson.returned)
+        if (!back.words.empty())
+            group.notes.push_back(
+                {{}, easel.words.say("one.goal-says", {{"words", back.words}}), Text::coach});
     return group;
 }
 
@@ -28,7 +29,8 @@ NoteGroup cold_tests(const Easel& easel, const Story& story) {
     const auto& w = easel.words;
     NoteGroup group{w.say("history.cold-tests"), {}, false};
     const Evidence* aim = aim_of(story);
-    const auto& returned = story.lesson.returned;
+    const bool boxes = std::ranges::any_of(
+        story.lesson.returned, [](const record::Returned& back) { return back.cold.has_value(); });
     if (const std::string told = kept_words(story, w); !told.empty()) {
         group.notes.push_back({kept_head(story, w), told, Text::body});
     } else if (aim && aim->cold_sample && aim->cold_sample->count > 0) {
@@ -40,7 +42,7 @@ NoteGroup cold_tests(const Easel& easel, const Story& story) {
                     {"noun", w.say("noun." + key_of(aim->measure))},
                     {"value", words::side(aim->measure, aim->cold_sample->median, w)}}),
              Text::body});
-    } else if (!returned || !returned->cold) {
+    } else if (!boxes) {
         group.notes.push_back({{}, w.say("history.cold-none"), Text::body});
     }
     if (const auto date = story.lesson.cold_test ? story.lesson.cold_test : story.lesson.next)

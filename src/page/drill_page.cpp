@@ -118,6 +118,7 @@ class Composer {
             figure::drill_picture(easel_, drill().picture, story_.lesson.student.hand.value, wide,
                                   high, ready ? &*ready : nullptr, noted ? &note : nullptr);
         if (drawing.size.height <= 0) return {};
+        if (!ready) return tagged(std::move(drawing), "Figure");
         return stacked(
             {tagged(std::move(drawing), "Figure"),
              tagged(figure::paragraph(easel_, Text::caption, say("drill.hand"), wide), "Caption")},

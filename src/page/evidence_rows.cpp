@@ -11,7 +11,8 @@ namespace {
 
 figure::DotRow row(figure::Symbol symbol, std::string name, const std::vector<shots::Shot>& shots,
                    unit::Measure measure, const measure::Sample& sample) {
-    figure::DotRow out{symbol, std::move(name), {}, sample};
+    figure::DotRow out{symbol, std::move(name), {}, {}};
+    if (has_typical(sample)) out.sample = sample;
     for (const auto& shot : shots)
         if (const auto value = shot[measure])
             out.dots.push_back({shot.number, *value, !shot.set_aside.empty()});

@@ -38,15 +38,23 @@ ink::Drawing cell(const figure::Easel& easel, const std::vector<std::string>& li
     return stacked(parts, 0);
 }
 
-/// A typical value, its direction on a second line.
-std::vector<std::string> value_text(const figure::Easel& easel, const Evidence& e,
-                                    const measure::Sample& sample) {
-    if (sample.count == 0) return {easel.words.say("evidence.not-measured")};
-    const std::string text = words::side_short(e.measure, sample.median, easel.words);
+/// A value and, apart, its direction: "4.0° R" and "open".
+std::vector<std::string> in_two(const std::string& text) {
     const std::size_t first = text.find(' ');
     const std::size_t second = first == std::string::npos ? first : text.find(' ', first + 1);
     if (second == std::string::npos) return {text};
     return {text.substr(0, second), text.substr(second + 1)};
+}
+
+/// A typical value, its direction on a second line; one or two shots stand there as they are.
+std::vector<std::string> value_text(const figure::Easel& easel, const Evidence& e,
+                                    const measure::Sample& sample) {
+    if (sample.count == 0) return {easel.words.say("evidence.not-measured")};
+    const auto said = [&](double value) {
+        return in_two(words::side_short(e.measure, value, easel.words));
+    };
+    if (sample.count == 1 || has_typical(sample)) return said(sample.median);
+    return {said(sample.least).front() + ", " + said(sample.most).front()};
 }
 
 /// The 95 % range of a change; its direction is written again only where it has two.
@@ -88,7 +96,7 @@ std::vector<unit::Measure> listed(const Story& story, std::size_t rows) {
 std::vector<std::string> change_text(const figure::Easel& easel, const Story& story,
                                      const Evidence& e) {
     const auto& c = e.change;
-    if (c.before.count == 0 || c.after.count == 0) return {};
+    if (!has_typical(c.before) || !has_typical(c.after)) return {};
     std::vector<std::string> out{words::difference(e.measure, c.shift.value, easel.words)};
     if (is_junior(story)) return out;
     out.push_back(c.shift.at95 ? range_text(easel, e.measure, *c.shift.at95)

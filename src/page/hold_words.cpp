@@ -89,7 +89,8 @@ std::vector<Aspect> aspects(const Story& story, const words::Speaker& words) {
     std::vector<Aspect> out;
     for (const Row& row : rows) {
         Aspect a{row.pair_key, row.say(story.lesson.before, words),
-                 row.say(story.lesson.after, words)};
+                 row.say(story.lesson.after, words),
+                 story.lesson.has_before && story.lesson.has_after};
         if (!a.before.empty() || !a.after.empty()) out.push_back(std::move(a));
     }
     return out;
@@ -119,13 +120,17 @@ std::vector<Shown> shown_in(hand::View view) {
 }
 
 std::string sentence(const Aspect& aspect, const words::Speaker& words) {
-    if (aspect.before.empty())
-        return words.say(aspect.pair_key + ".one", {{"value", aspect.after}});
+    const auto one = [&](const std::string& value) {
+        return words.say(aspect.pair_key + ".one", {{"value", value}});
+    };
+    if (aspect.after.empty()) return one(aspect.before);
     if (aspect.after == aspect.before)
-        return words.say(aspect.pair_key + ".one", {{"value", aspect.after}});
-    if (aspect.after.empty())
-        return words.say(aspect.pair_key + ".one", {{"value", aspect.before}});
-    return words.say(aspect.pair_key, {{"before", aspect.before}, {"after", aspect.after}});
+        return one(words.say("pair.unchanged", {{"value", aspect.after}}));
+    if (!aspect.before.empty())
+        return words.say(aspect.pair_key, {{"before", aspect.before}, {"after", aspect.after}});
+    if (!aspect.pair) return one(aspect.after);
+    return words.say(aspect.pair_key,
+                     {{"before", words.say("check.not-looked")}, {"after", aspect.after}});
 }
 
 Looks looks(const unit::Grip& g, const unit::Grip& target) {

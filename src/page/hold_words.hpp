@@ -14,6 +14,7 @@ namespace page {
 struct Aspect {
     std::string pair_key; ///< "pair.knuckles"
     std::string before, after;
+    bool pair = true; ///< both sides of the hold are in the record
 };
 
 /// Every aspect that was looked at on at least one side, in the order taught.

@@ -88,8 +88,8 @@ ink::Drawing log_cold(const Easel& easel, const Story& story, const ChosenDrill&
         lesson.next ? w.say("cold.bring", {{"date", words::date_long(*lesson.next, w)}})
                     : w.say("cold.bring-next");
     const char* what = junior                                          ? "cold.junior.n"
-                       : chosen.drill.space == drills::Space::no_swing ? "cold.placements.n"
-                                                                       : "cold.shots.n";
+                       : chosen.drill.space == drills::Space::range ? "cold.shots.n"
+                                                                    : "cold.placements.n";
     const double sign = easel.theme.setting(Text::heading).style.size;
     ink::Drawing head = figure::paragraph(easel, Text::heading, when, left - sign - 4);
     ink::Drawing title;

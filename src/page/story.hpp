@@ -43,14 +43,21 @@ struct GroundMark {
                 of_after = 0; ///< shots that would have passed
 };
 
-/// What was set last time, what came back and what the repeat rule makes of it.
+/// One drill of the last sheet: what was set, what came back, what the repeat rule makes of it.
+struct BackDrill {
+    record::Returned back;
+    std::string name;
+    std::optional<drills::Homework> set; ///< what was taken home; none when nothing names it
+    drills::Outcome outcome;
+    std::optional<drills::Next> next;
+
+    bool goes_on() const { return next && next->step != drills::Step::finished; }
+};
+
 struct LastTime {
     std::optional<record::Date> date; ///< of the lesson before, when its record is linked
     std::string planned;              ///< the if-then plan, in the words of the record
-    std::string drill_name;
-    std::optional<drills::Homework> set; ///< what was taken home; none when the record names none
-    drills::Outcome outcome;
-    std::optional<drills::Next> next;
+    std::vector<BackDrill> drills;    ///< those that came back, in the order of the record
     std::optional<unit::Measure> measure; ///< the evidence that tells what was kept
 };
 

@@ -65,10 +65,14 @@ std::string log_words(const Easel& easel, const record::Returned& back) {
     return out.empty() ? w.say("term.log-nothing") : out;
 }
 
-bool was_passed(const Termly& student, const Attended& lesson) {
-    return std::ranges::any_of(student.course->passed, [&](const PassedDrill& drill) {
-        return drill.on == lesson.story->lesson.date.value;
-    });
+TableRow log_row(const Easel& easel, const std::string& date, const BackDrill& drill) {
+    const bool passed = drill.outcome.passed == true;
+    TableRow row;
+    row.cells = {{date, Text::table, true},
+                 {drill.name.empty() ? drill.back.drill.value : drill.name, Text::table},
+                 {log_words(easel, drill.back), Text::table},
+                 {passed ? easel.words.say("term.passed") : std::string(), Text::table}};
+    return row;
 }
 
 } // namespace
@@ -122,24 +126,16 @@ Section term_practice(const Easel& easel, const Termly& student) {
     for (const Attended& lesson : student.course->lessons) {
         const record::Lesson& l = lesson.story->lesson;
         const std::string date = words::date_long(l.date.value, w);
-        if (const auto& back = l.returned) {
-            std::string name = back->drill.value;
-            for (const Attended& other : student.course->lessons)
-                for (const auto& chosen : other.story->drills)
-                    if (chosen.drill.id == back->drill.value) name = chosen.drill.name;
-            TableRow row;
-            row.cells = {
-                {date, Text::table, true},
-                {name, Text::table},
-                {log_words(easel, *back), Text::table},
-                {was_passed(student, lesson) ? w.say("term.passed") : std::string(), Text::table}};
-            logs.push_back(std::move(row));
-            if (!back->words.empty())
-                sentences.push_back(tagged(
-                    figure::paragraph(easel, Text::coach,
-                                      w.say("one.goal-says", {{"words", back->words}}), width),
-                    "P"));
-        }
+        if (lesson.story->last)
+            for (const BackDrill& drill : lesson.story->last->drills) {
+                logs.push_back(log_row(easel, date, drill));
+                if (!drill.back.words.empty())
+                    sentences.push_back(tagged(
+                        figure::paragraph(easel, Text::coach,
+                                          w.say("one.goal-says", {{"words", drill.back.words}}),
+                                          width),
+                        "P"));
+            }
         if (const std::string plan = plan_words(easel, l.plan); !plan.empty())
             plans.push_back(
                 tagged(figure::paragraph(easel, Text::body, date + ": " + plan, width), "P"));

@@ -113,6 +113,10 @@ std::string verdict_key(Verdict verdict) {
     return {};
 }
 
+bool has_typical(const measure::Sample& sample) {
+    return sample.count >= measure::shots_for_typical;
+}
+
 const Evidence* aim_of(const Story& story) {
     if (story.evidence.empty() || !story.evidence.front().is_aim) return nullptr;
     return &story.evidence.front();
@@ -122,7 +126,9 @@ VerdictWords verdict_words(const Story& story, const Evidence& aim, const words:
     VerdictWords out;
     out.head = words.say("verdict." + verdict_key(aim.change.verdict) + ".head",
                          {{"measure", key_of(aim.measure)}});
-    out.sentences.push_back(typical(aim, words));
+    const auto& c = aim.change;
+    const auto told = [](const measure::Sample& s) { return s.count == 0 || has_typical(s); };
+    if (told(c.before) && told(c.after)) out.sentences.push_back(typical(aim, words));
     const bool counted = aim.change.before.count >= 5 && aim.change.after.count >= 5 &&
                          aim.change.verdict != Verdict::not_comparable &&
                          aim.change.verdict != Verdict::not_judged;

@@ -21,6 +21,9 @@ std::string verdict_key(measure::Verdict verdict);
 /// The aim's evidence, if the aim was measured.
 const Evidence* aim_of(const Story& story);
 
+/// Whether a middle shot is told of this block: fewer than three shots stand for themselves.
+bool has_typical(const measure::Sample& sample);
+
 /// "face", "club-speed": the part of a words key that names the measure.
 std::string key_of(unit::Measure measure);
 

@@ -93,9 +93,10 @@ std::vector<NamedBlock> named_blocks(const BallStory& ball, const words::Speaker
     const auto add = [&](figure::Symbol symbol, const char* key, const BallBlock& block) {
         if (block.shots > 0) out.push_back({symbol, words.say(key), &block});
     };
+    // in the order of the lesson, so that a picture draws the cold test under what followed it
+    add(figure::Symbol::cold, "figure.cold", ball.cold);
     add(figure::Symbol::before, "figure.before", ball.before);
     add(figure::Symbol::after, "figure.after", ball.after);
-    add(figure::Symbol::cold, "figure.cold", ball.cold);
     return out;
 }
 
@@ -109,9 +110,9 @@ std::optional<figure::ScatterInput> scatter_input(const figure::Easel& easel, co
         auto row = scatter_row(symbol, w.say(key), shots);
         if (!row.shots.empty()) input.rows.push_back(std::move(row));
     };
+    add(figure::Symbol::cold, "figure.cold", face->cold);
     add(figure::Symbol::before, "figure.before", face->before);
     add(figure::Symbol::after, "figure.after", face->after);
-    add(figure::Symbol::cold, "figure.cold", face->cold);
     if (input.rows.empty()) return std::nullopt;
     input.reach = reach_of(input);
     if (story.ball) {

@@ -47,7 +47,7 @@ std::string joined(const std::vector<std::string>& sentences) {
 std::vector<ink::Drawing> impact_parts(const figure::Easel& easel, const Story& story,
                                        double width) {
     if (const auto input = scatter_input(easel, story))
-        return {piece(figure::scatter(easel, *input, width))};
+        return {head(easel, "why.scatter", width), piece(figure::scatter(easel, *input, width))};
     if (const auto input = impact_input(easel, story))
         return {piece(figure::impact_above(easel, *input, width))};
     return {};
@@ -184,7 +184,7 @@ void add_without_ladder(std::vector<Block>& blocks, const figure::Easel& easel, 
                  aside = width - wide - gutter, half = (width - gutter) / 2;
     const auto scatter = impact_parts(easel, story, wide);
     std::vector<ink::Drawing> beside =
-        flight_parts(easel, story, aside, scatter.front().size.height - 20,
+        flight_parts(easel, story, aside, stacked(scatter, part_gap).size.height - 20,
                      {.scatter = plan.scatter, .side = false});
     if (beside.empty())
         if (const auto input = impact_input(easel, story))
@@ -224,7 +224,7 @@ void add_ball(std::vector<Block>& blocks, const figure::Easel& easel, const Stor
     const auto impact = impact_parts(easel, story, scatter ? wide : width);
     if (scatter) {
         const auto beside = ladder_parts(easel, story, width - wide - gutter,
-                                         impact.front().size.height, plan.lean);
+                                         stacked(impact, part_gap).size.height, plan.lean);
         blocks.push_back(row("face against path", impact, beside, wide + gutter, 10));
     } else {
         if (!impact.empty()) blocks.push_back(row("impact", impact, {}, 0, 10));

@@ -16,6 +16,9 @@ namespace {
 using ball::LoftOrigin;
 using unit::Measure;
 
+/// From this part of the largest cause on, the next one counts as much. Our own choice, no source.
+constexpr double about_equal = 0.7;
+
 std::string percent(double part, const words::Speaker& words) {
     return words::fixed(part * 100, 0, words.language());
 }
@@ -79,15 +82,26 @@ std::string credit_sentence(const ball::Credit& credit, ball::Outcome outcome,
     const auto& told = credit[outcome];
     if (!told.measured || !told.modelled || (told.fits && !*told.fits)) return {};
     const double change = told.measured->value;
-    std::size_t largest = 0;
-    double best = 0;
+    std::size_t largest = 0, second = 0;
+    double best = 0, next = 0;
     for (std::size_t i = 0; i < ball::factor_count; ++i) {
         const double along = told.shares[i] ? told.shares[i]->value * (change < 0 ? -1 : 1) : 0;
-        if (along > best) best = along, largest = i;
+        if (along > best)
+            next = best, second = largest, best = along, largest = i;
+        else if (along > next)
+            next = along, second = i;
     }
     if (best <= 0) return {};
     const Measure measure = measure_of(outcome);
     const double part = best / std::abs(change);
+    if (part <= 0.9 && next > about_equal * best)
+        return w.say("why.credit.two",
+                     {{"noun", w.say("noun." + key_of(measure))},
+                      {"cause", w.say(cause_key(static_cast<ball::Factor>(largest)))},
+                      {"other", w.say(cause_key(static_cast<ball::Factor>(second)))},
+                      {"part", words::quantity(measure, best, w)},
+                      {"otherpart", words::quantity(measure, next, w)},
+                      {"change", words::quantity(measure, std::abs(change), w)}});
     return w.say(part > 1.1    ? "why.credit.more"
                  : part > 0.97 ? "why.credit.all"
                  : part > 0.9  ? "why.credit.nearly"
@@ -112,8 +126,7 @@ std::string next_sentence(const BallStory& ball, const words::Speaker& w) {
         out = w.say("next.face-first", {{"part", part(ball.next->face)}});
         break;
     case NextStep::mostly_path:
-        out = w.say("next.path-first", {{"part", part(ball.next->path)}}) + " " +
-              w.say("next.retest");
+        out = w.say("next.path-first", {{"part", part(ball.next->path)}});
         break;
     case NextStep::both:
         out = w.say("next.even");

@@ -148,7 +148,7 @@ struct Tally {
     int right = 0, of = 0;
 };
 
-/// What came back from the last sheet.
+/// What came back of one drill of the last sheet.
 struct Returned {
     diag::Located<std::string> drill;
     std::optional<int> days_done;
@@ -207,7 +207,7 @@ struct Lesson {
     std::optional<Date> next, cold_test;
     diag::Span next_span, cold_test_span;
     std::vector<std::string> notes; ///< for the next coach
-    std::optional<Returned> returned;
+    std::vector<Returned> returned; ///< one a drill, at most two
     diag::Located<std::string> last_lesson; ///< path to the record of the lesson before
     bool pain = false;                      ///< nothing is proposed; never printed
     int log_days = 14;                      ///< 14, or 28 with a second log

@@ -67,7 +67,7 @@ void read_conditions(const yaml::Field& field, unit::Units units, Conditions& co
 void read_drills(const yaml::Field& field, std::vector<DrillWish>& drills);
 void read_plan(const yaml::Field& field, Plan& plan);
 void read_next(const yaml::Field& field, Lesson& lesson);
-void read_returned(const yaml::Field& field, std::optional<Returned>& returned);
+void read_returned(const yaml::Field& field, std::vector<Returned>& returned);
 void read_last_lesson(const yaml::Field& field, diag::Located<std::string>& last);
 void read_log(const yaml::Field& field, int& days);
 void read_pain(const yaml::Field& field, bool& pain);

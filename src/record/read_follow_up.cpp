@@ -89,30 +89,40 @@ std::optional<Tally> read_tally(const yaml::Field& field, const std::string& key
     return std::nullopt;
 }
 
-} // namespace
-
-void read_returned(const yaml::Field& field, std::optional<Returned>& returned) {
-    if (!field) return;
+void read_one_returned(const yaml::Field& field, Returned& back) {
     field.only({"drill", "days done", "right first", "right", "called right", "cold", "passed",
                 "stage", "lessons", "planned", "words"});
-    returned.emplace();
-    returned->span = field.key_span();
     const yaml::Field drill = field.at("drill");
-    returned->drill = {drill.text().value_or(""), drill.span()};
-    returned->days_done = field.at("days done").whole(0, 366);
-    returned->right = read_tally(field.at("right first"), "right first");
+    back.drill = {drill.text().value_or(""), drill.span()};
+    back.days_done = field.at("days done").whole(0, 366);
+    back.right = read_tally(field.at("right first"), "right first");
     if (field.at("right first") && field.at("right"))
         field.at("right").error("'right' and 'right first' are both there",
                                 "they are the same count: leave one of them");
     else if (field.at("right"))
-        returned->right = read_tally(field.at("right"), "right");
-    returned->called = read_tally(field.at("called right"), "called right");
-    returned->cold = read_tally(field.at("cold"), "cold");
-    take(field.at("passed"), returned->passed);
-    returned->stage = choose<unit::Stage>(field.at("stage"), unit::stage_words);
-    returned->lessons = field.at("lessons").whole(1, 99);
-    take(field.at("planned"), returned->planned);
-    take(field.at("words"), returned->words);
+        back.right = read_tally(field.at("right"), "right");
+    back.called = read_tally(field.at("called right"), "called right");
+    back.cold = read_tally(field.at("cold"), "cold");
+    take(field.at("passed"), back.passed);
+    back.stage = choose<unit::Stage>(field.at("stage"), unit::stage_words);
+    back.lessons = field.at("lessons").whole(1, 99);
+    take(field.at("planned"), back.planned);
+    take(field.at("words"), back.words);
+}
+
+} // namespace
+
+void read_returned(const yaml::Field& field, std::vector<Returned>& returned) {
+    if (!field) return;
+    for (const yaml::Field& item : field.items()) {
+        if (field.is_list()) item.required("drill", "H1"); // which of the two it was
+        Returned& back = returned.emplace_back();
+        back.span = field.is_list() ? item.span() : field.key_span();
+        read_one_returned(item, back);
+    }
+    if (returned.size() > 2)
+        field.error("'returned' tells of more than two drills",
+                    "a sheet has at most two; leave the others out");
 }
 
 void read_last_lesson(const yaml::Field& field, diag::Located<std::string>& last) {

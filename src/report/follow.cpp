@@ -57,22 +57,33 @@ void test_cold(Attended& lesson, const Story& next) {
     lesson.cold = then->cold_sample;
 }
 
+/// The drill as the lessons up to `i` set it, else as the library has it.
+page::PassedDrill as_taught(const std::string& id, const std::vector<Attended>& lessons,
+                            std::size_t i, const std::vector<drills::Drill>& library) {
+    page::PassedDrill out;
+    out.on = lessons[i].story->lesson.date.value;
+    for (std::size_t k = 0; k <= i; ++k)
+        for (const auto& chosen : lessons[k].story->drills)
+            if (chosen.drill.id == id) out.drill = &chosen.drill, out.wish = &chosen.wish;
+    if (!out.drill) out.drill = drills::find(library, id);
+    return out;
+}
+
+/// Those whose pass mark was met, by what came back with a later lesson.
 std::vector<page::PassedDrill> passed(const std::vector<Attended>& lessons,
                                       const std::vector<drills::Drill>& library) {
     std::vector<page::PassedDrill> out;
     for (std::size_t i = 0; i < lessons.size(); ++i) {
-        const auto& back = lessons[i].story->lesson.returned;
-        if (!back || back->passed != true || back->drill.value.empty()) continue;
-        const std::string id = back->drill.value;
-        page::PassedDrill drill;
-        drill.on = lessons[i].story->lesson.date.value;
-        for (std::size_t k = 0; k <= i; ++k)
-            for (const auto& chosen : lessons[k].story->drills)
-                if (chosen.drill.id == id) drill.drill = &chosen.drill, drill.wish = &chosen.wish;
-        if (!drill.drill) drill.drill = drills::find(library, id);
-        if (!drill.drill) continue;
-        std::erase_if(out, [&](const page::PassedDrill& p) { return p.drill->id == id; });
-        out.push_back(drill);
+        const auto& last = lessons[i].story->last;
+        if (!last) continue;
+        for (const auto& back : last->drills) {
+            if (!back.set || back.outcome.passed != true) continue;
+            const std::string& id = back.set->drill;
+            page::PassedDrill drill = as_taught(id, lessons, i, library);
+            if (!drill.drill) continue;
+            std::erase_if(out, [&](const page::PassedDrill& p) { return p.drill->id == id; });
+            out.push_back(drill);
+        }
     }
     return out;
 }

@@ -6,11 +6,11 @@ namespace report {
 
 namespace {
 
-void add_text(Rows& rows, const char* what, std::string words, const char* origin) {
+void add_text(Rows& rows, const std::string& what, std::string words, const char* origin) {
     if (!words.empty()) rows.plain(what, "", 0, origin).text = std::move(words);
 }
 
-void add_answer(Rows& rows, const char* what, const std::optional<bool>& answer) {
+void add_answer(Rows& rows, const std::string& what, const std::optional<bool>& answer) {
     if (answer) add_text(rows, what, *answer ? "yes" : "no", "printed rule");
 }
 
@@ -24,27 +24,30 @@ std::string word_of(unit::Stage stage) {
     return std::string(unit::stage_words[static_cast<std::size_t>(stage)]);
 }
 
-void add_last(Rows& rows, const page::LastTime& last,
-              const std::optional<record::Returned>& returned) {
+/// `practice`: what the rows of this drill begin with.
+void add_back(Rows& rows, const page::BackDrill& drill, const std::string& practice) {
+    if (drill.set) {
+        add_text(rows, practice + ": drill", drill.set->drill, "record");
+        add_text(rows, practice + ": stage", word_of(drill.set->stage), "record");
+    }
+    if (drill.outcome.days_done)
+        rows.plain(practice + ": days done", "", *drill.outcome.days_done, "counted");
+    add_tally(rows, practice + " log", drill.back.right);
+    add_tally(rows, practice + " calls", drill.back.called);
+    add_tally(rows, practice + " cold boxes", drill.back.cold);
+    add_answer(rows, practice + ": passed", drill.outcome.passed);
+    add_answer(rows, practice + ": kept", drill.outcome.kept);
+    if (!drill.next) return;
+    const std::string key = page::step_key(drill.next->step);
+    add_text(rows, practice + ": step", key.substr(key.find('.') + 1), "printed rule");
+    add_text(rows, practice + ": next drill", drill.next->homework.drill, "printed rule");
+    add_text(rows, practice + ": next stage", word_of(drill.next->homework.stage), "printed rule");
+}
+
+void add_last(Rows& rows, const page::LastTime& last) {
     add_text(rows, "practice: planned", last.planned, "record");
-    if (last.set) {
-        add_text(rows, "practice: drill", last.set->drill, "record");
-        add_text(rows, "practice: stage", word_of(last.set->stage), "record");
-    }
-    if (last.outcome.days_done)
-        rows.plain("practice: days done", "", *last.outcome.days_done, "counted");
-    if (returned) {
-        add_tally(rows, "practice log", returned->right);
-        add_tally(rows, "practice calls", returned->called);
-        add_tally(rows, "practice cold boxes", returned->cold);
-    }
-    add_answer(rows, "practice: passed", last.outcome.passed);
-    add_answer(rows, "practice: kept", last.outcome.kept);
-    if (!last.next) return;
-    const std::string key = page::step_key(last.next->step);
-    add_text(rows, "practice: step", key.substr(key.find('.') + 1), "printed rule");
-    add_text(rows, "practice: next drill", last.next->homework.drill, "printed rule");
-    add_text(rows, "practice: next stage", word_of(last.next->homework.stage), "printed rule");
+    for (std::size_t i = 0; i < last.drills.size(); ++i)
+        add_back(rows, last.drills[i], i == 0 ? "practice" : "practice 2");
 }
 
 void add_mark(Rows& rows, const std::string& id, const page::GroundMark& mark) {
@@ -57,7 +60,7 @@ void add_mark(Rows& rows, const std::string& id, const page::GroundMark& mark) {
 } // namespace
 
 void add_practice(Rows& rows, const page::Story& story) {
-    if (story.last) add_last(rows, *story.last, story.lesson.returned);
+    if (story.last) add_last(rows, *story.last);
     for (const auto& chosen : story.drills) {
         add_text(rows, "drill", chosen.drill.id, chosen.proposed ? "proposed" : "coach");
         if (chosen.mark) add_mark(rows, chosen.drill.id, *chosen.mark);

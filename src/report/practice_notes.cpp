@@ -39,15 +39,16 @@ std::vector<diag::Finding> practice_notes(const page::Story& story, const words:
                                : "name one yourself if you want one; nothing of this is printed"));
         return out;
     }
-    if (story.last && story.last->next) {
-        const auto& next = *story.last->next;
+    for (const auto& drill : story.last ? story.last->drills : std::vector<page::BackDrill>()) {
+        if (!drill.next) continue;
+        const auto& next = *drill.next;
         out.push_back(note(
             lesson,
             "by the repeat rule: " +
                 words.say(page::step_key(next.step),
-                          {{"name", story.last->drill_name},
+                          {{"name", drill.name},
                            {"stage", page::stage_words(words, next.homework.stage)}}),
-            next.step == drills::Step::finished
+            !drill.goes_on()
                 ? "the rules for what was seen today choose the next drill"
                 : named({next.homework.drill}, library) +
                       (chosen ? ", if you want it: what you named is printed" : " is printed")));

@@ -5,6 +5,7 @@
 
 #include "ball/opening.hpp"
 #include "measure/change.hpp"
+#include "page/why_inputs.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -146,6 +147,24 @@ void look_ahead(BallStory& ball, const record::Lesson& lesson) {
                                 wanted(lesson, unit::Measure::path));
 }
 
+/// The change that is shared out is the typical shift that the table of evidence prints, so that a
+/// sheet knows one number; what the model does not give of it is the rest.
+void share_out_the_shift(ball::Credit& credit, const std::vector<page::Evidence>& evidence) {
+    for (std::size_t o = 0; o < ball::outcome_count; ++o) {
+        ball::OutcomeCredit& c = credit.outcomes[o];
+        const auto e = std::ranges::find(evidence, page::measure_of(static_cast<ball::Outcome>(o)),
+                                         &page::Evidence::measure);
+        if (!c.measured || e == evidence.end() || e->estimated) continue;
+        const double more = e->change.shift.value - c.measured->value;
+        for (auto* part : {&c.measured, &c.rest})
+            if (*part) {
+                (*part)->value += more;
+                if ((*part)->range) (*part)->range->lower += more, (*part)->range->upper += more;
+            }
+        if (c.rest) c.fits = std::abs(c.rest->value) <= std::abs(c.measured->value) / 2;
+    }
+}
+
 } // namespace
 
 unit::Degrees usual_attack(unit::Degrees loft) {
@@ -175,6 +194,7 @@ void tell_ball(page::Story& story, std::span<const drills::TypicalClub> clubs,
     if (conditions.same_set_up && shots::clubs_compared(*story.table).size() <= 1 &&
         std::min(before.size(), after.size()) >= measure::shots_for_probably)
         give_credit(ball, before, after);
+    if (ball.credit) share_out_the_shift(*ball.credit, story.evidence);
     find_share(ball);
     for (BallBlock* block : {&ball.before, &ball.after, &ball.cold})
         estimate_missing(*block, ball);

@@ -78,11 +78,11 @@ void fill(std::string& text, const std::string& number) {
 
 /// Stage and reason from the repeat rule, where it speaks of this drill.
 void follow_up(page::ChosenDrill& chosen, const page::Story& story) {
-    if (story.last && story.last->next && story.last->next->homework.drill == chosen.drill.id &&
-        story.last->next->step != drills::Step::finished) {
-        chosen.stage = story.last->next->homework.stage;
-        chosen.reason_key = page::step_key(story.last->next->step) + ".why";
-    }
+    for (const auto& back : story.last ? story.last->drills : std::vector<page::BackDrill>())
+        if (back.goes_on() && back.next->homework.drill == chosen.drill.id) {
+            chosen.stage = back.next->homework.stage;
+            chosen.reason_key = page::step_key(back.next->step) + ".why";
+        }
     if (chosen.wish.stage) chosen.stage = *chosen.wish.stage;
 }
 
@@ -110,17 +110,25 @@ void choose_named(page::Story& story, const Inputs& in, diag::Findings& findings
 void choose_proposed(page::Story& story, const Inputs& in) {
     const auto add = [&](const std::string& id, const std::string& reason) {
         const auto* drill = drills::find(in.library, id);
-        if (!drill) return;
+        const bool there = std::ranges::any_of(
+            story.drills, [&](const page::ChosenDrill& c) { return c.drill.id == id; });
+        if (!drill || there) return;
         auto chosen = chosen_drill(*drill, in);
         chosen.proposed = true;
         chosen.reason_key = reason;
         follow_up(chosen, story);
         story.drills.push_back(std::move(chosen));
     };
-    const auto* next = story.last && story.last->next ? &*story.last->next : nullptr;
-    if (next && next->step != drills::Step::finished) return add(next->homework.drill, {});
+    const std::vector<page::BackDrill> back =
+        story.last ? story.last->drills : std::vector<page::BackDrill>();
+    for (const auto& drill : back)
+        if (drill.goes_on()) add(drill.next->homework.drill, {});
+    if (!story.drills.empty()) return;
     for (const auto& id : story.proposal.ids)
-        if (!next || next->homework.drill != id) add(id, story.proposal.reason);
+        if (std::ranges::none_of(back, [&](const page::BackDrill& drill) {
+                return drill.next && drill.next->homework.drill == id;
+            }))
+            add(id, story.proposal.reason);
 }
 
 } // namespace

@@ -60,9 +60,7 @@ std::optional<bool> kept(const record::Returned& back, const drills::Drill& dril
 
 /// One lesson's look back.
 struct CameBack {
-    std::optional<Homework> set;
-    drills::Outcome outcome;
-    std::optional<drills::Next> next;
+    std::vector<page::BackDrill> drills;
     std::optional<measure::Retention> retention;
 };
 
@@ -73,51 +71,74 @@ std::optional<unit::Stage> stage_named(const record::Lesson* lesson, std::string
     return std::nullopt;
 }
 
-CameBack look_back(const record::Lesson& now, const shots::Table* table, const Earlier* before,
-                   const std::optional<Homework>& set, const std::vector<drills::Drill>& library) {
-    CameBack out;
-    if (before) out.retention = kept_of(*before, now, table);
-    if (!now.returned) return out;
-    const auto& back = *now.returned;
-    const std::string id = !back.drill.value.empty() ? back.drill.value : set ? set->drill : "";
+/// The homework of that drill, as it was set or as if for the first time.
+Homework homework_of(const std::string& id, const std::vector<Homework>& sets) {
+    const auto found = std::ranges::find(sets, id, &Homework::drill);
+    return found != sets.end() ? *found : Homework{id, {}, 0};
+}
+
+page::BackDrill look_at(const record::Returned& back, const record::Lesson* before,
+                        const std::vector<Homework>& sets,
+                        const std::optional<measure::Retention>& retention,
+                        const std::vector<drills::Drill>& library) {
+    page::BackDrill out;
+    out.back = back;
     out.outcome.days_done = back.days_done;
+    const std::string id = !back.drill.value.empty() ? back.drill.value
+                           : sets.empty()            ? std::string()
+                                                     : sets.front().drill;
     const auto* drill = drills::find(library, id);
     if (!drill) return out;
-    out.set = set && set->drill == id ? *set : Homework{id, {}, 0};
-    if (const auto stage = stage_named(before ? before->lesson : nullptr, id))
-        out.set->stage = *stage;
+    out.name = drill->name;
+    out.set = homework_of(id, sets);
+    if (const auto stage = stage_named(before, id)) out.set->stage = *stage;
     if (back.stage) out.set->stage = *back.stage;
     if (back.lessons) out.set->not_passed = *back.lessons - 1;
     out.outcome.passed = passed(back, *drill);
-    out.outcome.kept = kept(back, *drill, out.retention);
+    out.outcome.kept = kept(back, *drill, retention);
     out.next = drills::repeat_rule(*out.set, out.outcome, drill->easier);
     return out;
 }
 
-/// What the student took home from that lesson.
-std::optional<Homework> set_by(const record::Lesson& lesson, const CameBack& came) {
-    const bool goes_on = came.next && came.next->step != drills::Step::finished;
-    if (lesson.drills.empty()) return goes_on ? std::optional(came.next->homework) : std::nullopt;
-    const auto same = std::ranges::find_if(lesson.drills, [&](const record::DrillWish& wish) {
-        return goes_on && wish.id.value == came.next->homework.drill;
+CameBack look_back(const record::Lesson& now, const shots::Table* table, const Earlier* before,
+                   const std::vector<Homework>& sets, const std::vector<drills::Drill>& library) {
+    CameBack out;
+    if (before) out.retention = kept_of(*before, now, table);
+    for (const auto& back : now.returned)
+        out.drills.push_back(
+            look_at(back, before ? before->lesson : nullptr, sets, out.retention, library));
+    return out;
+}
+
+/// What the student took home from that lesson: what goes on first, then what is new.
+std::vector<Homework> set_by(const record::Lesson& lesson, const CameBack& came) {
+    std::vector<Homework> going_on, out;
+    for (const auto& drill : came.drills)
+        if (drill.goes_on()) going_on.push_back(drill.next->homework);
+    if (lesson.drills.empty()) return going_on;
+    for (const auto& wish : lesson.drills) {
+        Homework set = homework_of(wish.id.value, going_on);
+        if (wish.stage) set.stage = *wish.stage;
+        out.push_back(std::move(set));
+    }
+    std::ranges::stable_partition(out, [&](const Homework& set) {
+        return std::ranges::find(going_on, set.drill, &Homework::drill) != going_on.end();
     });
-    Homework set = same != lesson.drills.end() ? came.next->homework
-                                               : Homework{lesson.drills.front().id.value, {}, 0};
-    if (const auto stage = stage_named(&lesson, set.drill)) set.stage = *stage;
-    return set;
+    return out;
 }
 
 std::string planned(const record::Lesson& now, const record::Lesson* last) {
-    if (now.returned && !now.returned->planned.empty()) return now.returned->planned;
+    for (const auto& back : now.returned)
+        if (!back.planned.empty()) return back.planned;
     if (!last) return {};
     std::string out = last->plan.when;
     if (!last->plan.where.empty()) out += (out.empty() ? "" : ", ") + last->plan.where;
     return out;
 }
 
-void check_returned(const record::Lesson& lesson, const std::vector<drills::Drill>& library,
+void check_returned(const record::Returned& back, const std::vector<drills::Drill>& library,
                     diag::Findings& findings) {
-    const auto& drill = lesson.returned->drill;
+    const auto& drill = back.drill;
     if (drill.value.empty() || drills::find(library, drill.value)) return;
     std::vector<std::string_view> known;
     for (const auto& each : library)
@@ -139,25 +160,21 @@ bool comparable(const Earlier& last, const record::Lesson& now) {
 
 void tell_last(page::Story& story, const Inputs& in, diag::Findings& findings) {
     const auto& now = in.lesson;
-    if (now.returned) check_returned(now, in.library, findings);
-    std::optional<Homework> set;
+    for (const auto& back : now.returned)
+        check_returned(back, in.library, findings);
+    std::vector<Homework> sets;
     for (std::size_t i = in.earlier.size(); i-- > 0;) { // the oldest first
         const Earlier* before = i + 1 < in.earlier.size() ? &in.earlier[i + 1] : nullptr;
         const auto& lesson = *in.earlier[i].lesson;
-        set = set_by(lesson, look_back(lesson, in.earlier[i].table, before, set, in.library));
+        sets = set_by(lesson, look_back(lesson, in.earlier[i].table, before, sets, in.library));
     }
     const Earlier* last = in.earlier.empty() ? nullptr : &in.earlier.front();
-    if (!now.returned && !last) return;
-    const CameBack came = look_back(now, in.table, last, set, in.library);
+    if (now.returned.empty() && !last) return;
+    CameBack came = look_back(now, in.table, last, sets, in.library);
     page::LastTime told;
     if (last) told.date = last->lesson->date.value;
     told.planned = planned(now, last ? last->lesson : nullptr);
-    told.set = came.set;
-    told.outcome = came.outcome;
-    told.next = came.next;
-    if (came.set)
-        if (const auto* drill = drills::find(in.library, came.set->drill))
-            told.drill_name = drill->name;
+    told.drills = std::move(came.drills);
     if (came.retention)
         for (auto& e : story.evidence)
             if (e.measure == last->lesson->aim->measure.value) {

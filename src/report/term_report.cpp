@@ -148,7 +148,7 @@ std::vector<std::string> missing_of(const words::Speaker& words, const Termly& s
     bool cold = false, log = course.lessons.size() < 2;
     for (const auto& lesson : course.lessons) {
         cold = cold || lesson.cold.has_value();
-        log = log || lesson.story->lesson.returned.has_value();
+        log = log || !lesson.story->lesson.returned.empty();
         const record::Lesson& l = lesson.story->lesson;
         const std::string date = words::date_short(l.date.value, words);
         if (!lesson.story->table) out.push_back(words.say("term.missing.shots", {{"date", date}}));
