@@ -43,8 +43,13 @@ int write_new(const fs::path& folder,
     return all_written;
 }
 
+/// Puts `text` where the template says `hole`.
+void fill(std::string& in, std::string_view hole, const std::string& text) {
+    if (const auto at = in.find(hole); at != std::string::npos) in.replace(at, hole.size(), text);
+}
+
 /// A record to fill in from nothing.
-int begin_alone(const Wishes& wishes, const Common& common) {
+int begin_alone(const Wishes& wishes, const record::Date& date, const Common& common) {
     const stock::Shelf shelf =
         common.templates.empty() ? stock::Shelf() : stock::Shelf(common.templates);
     std::vector<std::pair<std::string, std::string>> files;
@@ -52,7 +57,11 @@ int begin_alone(const Wishes& wishes, const Common& common) {
         const auto item = shelf.find(std::string("begin/") + name);
         if (!item)
             throw output::CannotWrite(std::string("the template begin/") + name + " is missing");
-        files.emplace_back(name, std::string(item->text));
+        std::string text(item->text);
+        fill(text, "{date}", record::iso(date));
+        fill(text, "{next}",
+             record::iso(record::Date{std::chrono::sys_days(date) + std::chrono::days(14)}));
+        files.emplace_back(name, std::move(text));
     }
     return write_new(wishes.folder, files);
 }
@@ -97,40 +106,37 @@ bool knows(const Academy& academy, const std::string& code, bool taught) {
     return false;
 }
 
-int begin_for(const Wishes& wishes, const Common& common) {
-    const auto date = wishes.date.empty() ? std::optional(today()) : record::date_of(wishes.date);
-    if (!date || !is_plain(wishes.code)) {
-        std::cerr << "lessonleaf begin: "
-                  << (date ? "'" + wishes.code + "' is no code"
-                           : "'" + wishes.date + "' is no date")
-                  << "\n  hint: for example --student RU-04 --date 2026-05-14\n";
-        return wrong_use;
-    }
+int begin_for(const Wishes& wishes, const record::Date& date, const Common& common) {
     const Workshop workshop(common);
     if (!tell(workshop.findings(), common.strict)) return findings;
     const auto academy = workshop.academy(wishes.folder);
     if (!tell(academy->findings, common.strict)) return findings;
     auto lessons = lessons_of(workshop, wishes.folder, wishes.code);
     if (!knows(*academy, wishes.code, !lessons.empty())) return findings;
-    std::erase_if(lessons, [&](const auto& read) { return !(read->lesson.date.value < *date); });
+    std::erase_if(lessons, [&](const auto& read) { return !(read->lesson.date.value < date); });
     const Read* last = lessons.empty() ? nullptr : lessons.back().get();
     const Begun begun{academy->house ? &*academy->house : nullptr,
                       academy->person(wishes.code),
                       last,
                       wishes.code,
-                      *date,
+                      date,
                       lessons.size(),
-                      folder_of(wishes, last, *date)};
+                      folder_of(wishes, last, date)};
     return write_new(begun.folder,
                      {{"lesson.yaml", record_for(begun)}, {table_name(begun), table_for(begun)}});
 }
 
 int run(const Wishes& wishes, const Common& common) {
-    if (!wishes.code.empty()) return begin_for(wishes, common);
-    if (wishes.date.empty()) return begin_alone(wishes, common);
-    std::cerr << "lessonleaf begin: --date goes with --student\n"
-                 "  hint: lessonleaf begin FOLDER --student RU-04 --date 2026-05-14\n";
-    return wrong_use;
+    const auto date = wishes.date.empty() ? std::optional(today()) : record::date_of(wishes.date);
+    if (!date || (!wishes.code.empty() && !is_plain(wishes.code))) {
+        std::cerr << "lessonleaf begin: "
+                  << (date ? "'" + wishes.code + "' is no code"
+                           : "'" + wishes.date + "' is no date")
+                  << "\n  hint: for example --student RU-04 --date 2026-05-14\n";
+        return wrong_use;
+    }
+    return wishes.code.empty() ? begin_alone(wishes, *date, common)
+                               : begin_for(wishes, *date, common);
 }
 
 } // namespace

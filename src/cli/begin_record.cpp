@@ -66,7 +66,8 @@ std::string last_lesson(const Begun& begun) {
     const auto there = fs::absolute(record.parent_path(), gone).lexically_normal();
     const auto here = fs::absolute(begun.folder, gone).lexically_normal();
     if (there.parent_path() != here.parent_path() || there == here) return {};
-    const std::string name = record.filename() == "lesson.yaml" ? "" : "/" + record.filename().string();
+    const std::string name =
+        record.filename() == "lesson.yaml" ? "" : "/" + record.filename().string();
     return "last lesson: ../" + there.filename().string() + name + "\n";
 }
 
@@ -79,6 +80,17 @@ std::string returned(const Begun& begun) {
     if (begun.last->lesson.drills.size() > 1) out = "[" + out + "]";
     if (out.empty()) out = "{days done: 9, right first: 7 of 10, cold: 6 of 10}";
     return comment("What came back from the last sheet:") + "# returned: " + out + "\n\n";
+}
+
+/// The last drills as a comment: what came back decides, unless the coach names some again.
+std::string drills_line(const Begun& begun) {
+    std::string ids;
+    if (begun.last)
+        for (const auto& wish : begun.last->lesson.drills)
+            ids += (ids.empty() ? "" : ", ") + wish.id.value;
+    if (ids.empty()) return "# drills: [H1]   # left out, the program proposes\n";
+    return "# drills: [" + ids +
+           "]   # as last time; left out, what came back decides, marked as the program's\n";
 }
 
 std::string shots_line(const Begun& begun) {
@@ -144,7 +156,7 @@ std::string record_for(const Begun& begun) {
     out += again(begun, "targets", "") + "\n";
     out += shots_line(begun);
     out += again(begun, "conditions", "");
-    out += again(begun, "drills", "drills: [H1]\n");
+    out += drills_line(begun);
     out += again(begun, "plan", "# plan: {when: the kettle goes on, where: in the kitchen}\n");
     out += "# next: " +
            record::iso(record::Date{std::chrono::sys_days(begun.date) + std::chrono::days(14)}) +

@@ -11,17 +11,23 @@ void edge_line(Sketch& s) {
     s.dashed({{0, 36}, {0, 120}});
 }
 
+/// Seen along the target line from behind: back and leading edge lean alike.
 void waist_high(Sketch& s) {
-    s.scene({-1180, -1740, 1900, 1760});
-    s.line({{-1150, 0}, {640, 0}}, Sketch::thin);
-    s.person(460, {-400, -960});
-    s.limbs({{{{-400, -960}, {-1010, -975}}, 16}}, Sketch::usual);
-    s.limbs({{{{-380, -955}, {-600, -962}}, 34}}, Sketch::usual, ink::grey(0.9));
-    s.shape({{-1005, -985}, {-1110, -1090}, {-1140, -1060}, {-1060, -950}});
-    // where it stops
-    s.line({{-1120, -860}, {-880, -860}}, 2.4);
-    s.arrow_along(Sketch::arc({0, -1100}, 900, 100, 150), Sketch::usual);
-    s.target_side({330, -300}, 150);
+    s.scene({-520, -1680, 1220, 1700});
+    s.line({{-420, 0}, {560, 0}}, Sketch::thin);
+    s.limbs({{{{0, -50}, {80, -480}, {-90, -880}}, 130},
+             {{{-10, -35}, {170, -35}}, 70},
+             {{{-90, -900}, {30, -1110}, {150, -1330}}, 230}});
+    s.circle({270, -1500}, 112);
+    s.limbs({{{{150, -1310}, {210, -1120}, {290, -960}}, 90}});
+    s.dashed({{-270, -910}, {60, -1500}}); // along the back
+    const Points blade{{395, -800}, {465, -770}, {590, -1000}, {570, -1060}, {525, -1035}};
+    s.limbs({{{{290, -960}, {430, -850}}, 26}}, Sketch::usual,
+            ink::grey(0.9)); // the shaft, foreshortened
+    s.shape(blade);
+    s.line({{395, -800}, {525, -1035}}, 2.6); // the leading edge
+    s.dashed({{370, -755}, {395, -800}});
+    s.dashed({{525, -1035}, {600, -1170}});
 }
 
 void cushion(Sketch& s) {
@@ -69,16 +75,16 @@ void ruler(Sketch& s) {
 }
 
 void call_it(Sketch& s) {
-    s.scene({-330, -480, 660, 560});
-    const double xs[] = {-200, 0, 200};
+    s.scene({-350, -560, 700, 640});
+    const double xs[] = {-235, 0, 235};
     for (const double x : xs) {
         s.dashed({{x * 0.12, -40}, {x * 0.86, -300}});
         s.rect({x - 34, -390, 68, 68});
     }
     s.tick({0, -356}, 24);
-    s.words_unturned("drillpic.call.left", {-200, -415});
+    s.words_unturned("drillpic.call.left", {-235, -415});
     s.words_unturned("drillpic.call.centre", {0, -415});
-    s.words_unturned("drillpic.call.right", {200, -415});
+    s.words_unturned("drillpic.call.right", {235, -415});
     s.ball({0, 0});
     s.iron({0, 26}, 0, 210);
 }

@@ -16,11 +16,21 @@ struct Panel {
     ink::Rect box, scene, column;
     ink::Point ball;
     double outward = 1, scale = 1, radius = 7;
+    int stretch = 1; ///< how many times as wide angles are drawn as they are
+
+    ink::Point along(double degrees) const {
+        const double a = stretch * degrees / unit::degrees_in_a_radian;
+        return {std::sin(a), -std::cos(a)};
+    }
 };
 
-ink::Point along(double degrees) {
-    const double a = degrees / unit::degrees_in_a_radian;
-    return {std::sin(a), -std::cos(a)};
+/// Up to three times, as long as no line leaves the scene.
+int stretch_of(const ImpactInput& input) {
+    double most = 1;
+    for (const Impact& state : input.states)
+        for (const auto& angle : {state.face, state.path, state.start})
+            if (angle) most = std::max(most, std::abs(*angle));
+    return std::clamp(static_cast<int>(36 / most), 1, 3);
 }
 
 /// As much of that length as stays inside the scene.
@@ -67,7 +77,7 @@ void draw_feet(ink::Drawing& d, const Easel& easel, const Panel& p) {
 /// An iron from above, its leading edge at right angles to where the face looks, behind the ball.
 void draw_head(ink::Drawing& d, const Easel& easel, const Panel& p, double face) {
     const double k = p.scale;
-    const ink::Point n = along(face), toe = ink::Point{-n.y, n.x} * p.outward;
+    const ink::Point n = p.along(face), toe = ink::Point{-n.y, n.x} * p.outward;
     const ink::Point middle_of_edge = p.ball - n * (p.radius + 1.4);
     const auto at = [&](double u, double back) {
         return middle_of_edge + toe * (u * k) - n * (back * k);
@@ -129,14 +139,14 @@ std::vector<Callout> callouts(const Easel& easel, const Panel& p, const Impact& 
     std::vector<Callout> out;
     const double k = p.scale;
     if (state.start)
-        out.push_back({reach(p, along(*state.start), 128 * k),
+        out.push_back({reach(p, p.along(*state.start), 128 * k),
                        named(easel, p, unit::Measure::start, *state.start, state.start_estimated),
                        6});
     if (state.face)
-        out.push_back({reach(p, along(*state.face), 98 * k),
+        out.push_back({reach(p, p.along(*state.face), 98 * k),
                        named(easel, p, unit::Measure::face, *state.face, state.face_estimated), 2});
     if (state.path)
-        out.push_back({reach(p, along(*state.path) * -1, 52 * k),
+        out.push_back({reach(p, p.along(*state.path) * -1, 52 * k),
                        named(easel, p, unit::Measure::path, *state.path, state.path_estimated), 2});
     return out;
 }
@@ -145,16 +155,16 @@ void draw_lines(ink::Drawing& d, const Easel& easel, const Panel& p, const Impac
     const auto& t = easel.theme;
     const double k = p.scale;
     if (state.path) {
-        const ink::Point u = along(*state.path);
+        const ink::Point u = p.along(*state.path);
         arrow(d, reach(p, u * -1, 58 * k), reach(p, u, 68 * k), 2.0, 8, t.text);
     }
     if (state.face) {
         draw_head(d, easel, p, *state.face);
-        const ink::Point u = along(*state.face);
+        const ink::Point u = p.along(*state.face);
         arrow(d, p.ball + u * p.radius, reach(p, u, 102 * k), t.widths.data, 6, t.text);
     }
     if (state.start) {
-        const ink::Point u = along(*state.start), gone = reach(p, u, 128 * k);
+        const ink::Point u = p.along(*state.start), gone = reach(p, u, 128 * k);
         d.add(ink::Stroke{ink::Path::segment(p.ball + u * p.radius, gone),
                           t.widths.strong,
                           t.text,
@@ -169,15 +179,16 @@ void draw_lines(ink::Drawing& d, const Easel& easel, const Panel& p, const Impac
 
 /// A panel whose top left corner is `at`; gives its height.
 double draw_panel(ink::Drawing& d, const Easel& easel, const Impact& state, ink::Point at,
-                  double width) {
+                  double width, int stretch) {
     const auto& t = easel.theme;
     const auto head = bold(easel, theme::Text::label);
     const double top =
         t.setting(theme::Text::label).leading + t.setting(theme::Text::tick).leading + 4;
     Panel p;
+    p.stretch = stretch;
     p.outward = easel.words.voice().hand == unit::Hand::right ? 1 : -1;
     const double aside = width * 0.43, gap = 8, room = width - aside - gap;
-    p.scale = std::clamp(room / 121, 0.7, 1.3);
+    p.scale = std::clamp(room / 121, 0.7, 1.5);
     p.radius = 6.6 * p.scale;
     const double up = 136 * p.scale, down = 64 * p.scale;
     p.scene = {p.outward > 0 ? at.x : at.x + aside + gap, at.y + top, room, up + down};
@@ -202,21 +213,29 @@ ink::Drawing impact_above(const Easel& easel, const ImpactInput& input, double w
     ink::Drawing d;
     d.size = {width, 0};
     d.message = input.message;
+    if (input.states.empty()) return d;
     const double least = easel.theme.setting(theme::Text::caption).style.size * 19;
     const double gap = 6 * mm;
     const auto count = static_cast<double>(std::max<std::size_t>(1, input.states.size()));
     const bool beside = (width - gap * (count - 1)) / count >= least;
     const double each =
         beside ? std::min((width - gap * (count - 1)) / count, 95 * mm) : std::min(width, 95 * mm);
+    const int stretch = stretch_of(input);
     ink::Point at;
     for (const Impact& state : input.states) {
-        const double height = draw_panel(d, easel, state, at, each);
+        const double height = draw_panel(d, easel, state, at, each, stretch);
         d.size.height = std::max(d.size.height, at.y + height);
         if (beside)
             at.x += each + gap;
         else
             at.y += height + gap;
     }
+    if (stretch == 1) return d;
+    const auto note =
+        paragraph(easel, theme::Text::tick,
+                  easel.words.say("ballfigure.impact.stretched", {{"n", stretch}}), width);
+    d.add(note, {0, d.size.height + 3});
+    d.size.height += 3 + note.size.height;
     return d;
 }
 

@@ -64,30 +64,23 @@ void draw_start_lines(ink::Drawing& d, const Square& s) {
     const auto& t = s.easel.theme;
     const double share = s.input.face_share, step = s.reach > 10 ? 10 : 5;
     const auto style = t.setting(theme::Text::tick).style;
+    double free = s.box.x - 12; // from here on nothing stands yet
     for (double start = -2 * step; start <= 2 * step; start += step) {
         const auto ends = cut(s, share, 1 - share, start);
         if (!ends) continue;
         add_line(d, *ends, start == 0 ? t.widths.data : 0.4, start == 0 ? t.text : t.rule);
         if (ends->second.y > s.box.y + 0.5) continue; // does not reach the top edge
         const std::string key = start == 0 ? "none" : start < 0 ? "left" : "right";
-        d.add(label(
+        ink::Words w = label(
             s.easel, style,
             s.easel.words.say("scatter.start." + key,
                               {{"x", words::fixed(std::abs(start), 0, s.easel.words.language())}}),
-            {ends->second.x, s.box.y - 4}, text::Align::centre));
+            {ends->second.x, s.box.y - 4}, text::Align::centre);
+        w.at.x = std::min(w.at.x, s.box.right() - w.width);
+        if (w.at.x < free) continue; // it would stand over the one before
+        free = w.at.x + w.width + 4;
+        d.add(std::move(w));
     }
-}
-
-/// Names the wanted range at its foot, where there is room for the word.
-void name_wanted(ink::Drawing& d, const Square& s, ink::Rect band) {
-    const auto& tick = s.easel.theme.setting(theme::Text::tick);
-    ink::Style style = tick.style;
-    style.colour = s.easel.theme.text;
-    ink::Words w = label(s.easel, style, s.easel.words.say("figure.wanted"),
-                         {band.x + band.width / 2, s.box.bottom() - 4}, text::Align::centre);
-    if (w.width > band.width) return;
-    d.add(ink::Fill{ink::Path::rect(w.box().inset(-1)), ink::white});
-    d.add(std::move(w));
 }
 
 /// Lines of equal curve; the middle one is face = path, where the ball turns little.
@@ -114,6 +107,26 @@ std::size_t shots_under(const Square& s, const std::vector<ink::Words>& lines) {
             n += std::ranges::any_of(lines, [&](const auto& w) { return w.box().overlaps(dot); });
         }
     return n;
+}
+
+/// Names the wanted range at its foot or head, where the word is free of the others.
+std::optional<ink::Rect> name_wanted(ink::Drawing& d, const Square& s, ink::Rect band,
+                                     const std::vector<ink::Rect>& taken) {
+    const auto& tick = s.easel.theme.setting(theme::Text::tick);
+    ink::Style style = tick.style;
+    style.colour = s.easel.theme.text;
+    for (const double y : {s.box.bottom() - 4, s.box.y + tick.leading, s.box.bottom() - 34}) {
+        ink::Words w = label(s.easel, style, s.easel.words.say("figure.wanted"),
+                             {band.x + band.width / 2, y}, text::Align::centre);
+        const ink::Rect box = w.box().inset(-1);
+        if (w.width > band.width || shots_under(s, {w}) > 0) continue;
+        if (std::ranges::any_of(taken, [&](const ink::Rect& r) { return r.overlaps(box); }))
+            continue;
+        d.add(ink::Fill{ink::Path::rect(box), ink::white});
+        d.add(std::move(w));
+        return box;
+    }
+    return std::nullopt;
 }
 
 /// What the ball does in each of the four fields between the two bold lines.
@@ -161,6 +174,7 @@ std::vector<ink::Rect> draw_fields(ink::Drawing& d, const Square& s) {
         }
         for (auto& line : best) {
             boxes.push_back(line.box());
+            d.add(ink::Fill{ink::Path::rect(line.box().inset(-0.6)), ink::white});
             d.add(std::move(line));
         }
     }
@@ -314,8 +328,9 @@ ink::Drawing scatter(const Easel& easel, const ScatterInput& input, double width
     }
     draw_start_lines(d, s);
     draw_curve_lines(d, s);
-    if (input.wanted) name_wanted(d, s, wanted);
-    const auto fields = draw_fields(d, s);
+    auto fields = draw_fields(d, s);
+    if (input.wanted)
+        if (const auto box = name_wanted(d, s, wanted, fields)) fields.push_back(*box);
     draw_axes(d, s);
     for (const auto& row : input.rows)
         for (const auto& shot : row.shots)

@@ -74,7 +74,7 @@ std::vector<std::string> drill_cautions(const Easel& easel, const drills::Drill&
     if (junior) headed("caution.junior");
     switch (drill.space) {
     case drills::Space::no_swing:
-        add({"caution.slow", "caution.hand"});
+        add({"caution.slow", "caution.space", "caution.hand"});
         break;
     case drills::Space::swing:
         lines.push_back(w.say("caution.space.head") + " " + w.say("caution.space.clear"));

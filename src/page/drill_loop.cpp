@@ -155,6 +155,7 @@ std::string since_last_time(const Story& story, const words::Speaker& w) {
     for (const auto& drill : last.drills)
         out.push_back(done_words(last, drill, w));
     if (const Evidence* e = cold_evidence(story)) {
+        out.push_back(w.say("loop.cold-shots"));
         out.push_back(kept_head(story, w));
         if (tellable(*e->retention)) out.push_back(part_words(*e->retention, w));
     } else if (const auto kept = kept_by_boxes(last)) {

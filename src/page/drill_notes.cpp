@@ -25,10 +25,21 @@ NoteGroup what_came_back(const Easel& easel, const Story& story) {
     return group;
 }
 
+namespace {
+
+/// The measure whose cold shots are told: the aim, else the first that has any.
+const Evidence* shown_cold(const Story& story) {
+    const auto has = [](const Evidence& e) { return e.cold_sample && e.cold_sample->count > 0; };
+    const auto found = std::ranges::find_if(story.evidence, has);
+    return found == story.evidence.end() ? nullptr : &*found;
+}
+
+} // namespace
+
 NoteGroup cold_tests(const Easel& easel, const Story& story) {
     const auto& w = easel.words;
     NoteGroup group{w.say("history.cold-tests"), {}, false};
-    const Evidence* aim = aim_of(story);
+    const Evidence* aim = shown_cold(story);
     const bool boxes = std::ranges::any_of(
         story.lesson.returned, [](const record::Returned& back) { return back.cold.has_value(); });
     if (const std::string told = kept_words(story, w); !told.empty()) {

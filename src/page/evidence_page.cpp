@@ -72,6 +72,21 @@ std::vector<std::string> set_aside_notes(const figure::Easel& easel, const Story
     return out;
 }
 
+/// What the marks on this page mean.
+std::vector<const char*> symbols_used(const Story& story) {
+    std::vector<const char*> keys;
+    const auto& shots = story.table->shots;
+    const auto any = [&](shots::Block block) {
+        return std::ranges::any_of(shots, [&](const auto& s) { return s.block == block; });
+    };
+    if (any(shots::Block::before)) keys.push_back("evidence.key.before");
+    if (any(shots::Block::after)) keys.push_back("evidence.key.after");
+    if (any(shots::Block::cold)) keys.push_back("evidence.key.cold");
+    if (std::ranges::any_of(shots, [](const auto& s) { return !s.set_aside.empty(); }))
+        keys.push_back("evidence.key.aside");
+    return keys;
+}
+
 std::string notes(const figure::Easel& easel, const Story& story) {
     const auto& w = easel.words;
     std::vector<std::string> out = set_aside_notes(easel, story);
@@ -79,8 +94,11 @@ std::string notes(const figure::Easel& easel, const Story& story) {
     out.push_back(conditions.empty() ? w.say("evidence.conditions.none")
                                      : w.say("evidence.conditions", {{"text", conditions}}));
     out.push_back(w.say("evidence.one-day"));
-    out.push_back(w.say("evidence.how-to-read"));
-    if (std::ranges::any_of(story.evidence, &Evidence::estimated))
+    for (const char* key : symbols_used(story))
+        out.push_back(w.say(key));
+    if (std::ranges::any_of(story.evidence, [](const Evidence& e) {
+            return e.estimated && e.measure != unit::Measure::face_path;
+        }))
         out.push_back(w.say("evidence.estimated"));
     return joined(out);
 }
@@ -88,6 +106,7 @@ std::string notes(const figure::Easel& easel, const Story& story) {
 std::string rule_text(const figure::Easel& easel, const Evidence& aim, const record::Aim& wanted) {
     const auto& w = easel.words;
     const words::Holes worth{{"worth", words::quantity(aim.measure, wanted.worth_having, w)}};
+    if (aim.change.verdict == measure::Verdict::first_look) return w.say("rule.few");
     std::vector<std::string> out{w.say("rule.shift"),        w.say("rule.changed"),
                                  w.say("rule.probably"),     w.say("rule.margin"),
                                  w.say("rule.worth", worth), w.say("rule.few")};
@@ -105,11 +124,13 @@ void add_shots(std::vector<Block>& blocks, const figure::Easel& easel, const Sto
     blocks.push_back(
         text_block(easel, theme::Text::small, notes(easel, story), 8, column_width(easel)));
     if (aim && story.lesson.aim)
-        blocks.push_back(
-            text_block(easel, theme::Text::small,
-                       easel.words.say(is_junior(story) ? "rule.grown-ups" : "rule.title") + ": " +
-                           rule_text(easel, *aim, *story.lesson.aim),
-                       4, column_width(easel)));
+        blocks.push_back(text_block(
+            easel, theme::Text::small,
+            easel.words.say(
+                "join.colon",
+                {{"first", easel.words.say(is_junior(story) ? "rule.grown-ups" : "rule.title")},
+                 {"second", rule_text(easel, *aim, *story.lesson.aim)}}),
+            4, column_width(easel)));
 }
 
 /// Where to stand the phone for the next film, and what to film.

@@ -54,7 +54,13 @@ std::vector<std::string> value_text(const figure::Easel& easel, const Evidence& 
         return in_two(words::side_short(e.measure, value, easel.words));
     };
     if (sample.count == 1 || has_typical(sample)) return said(sample.median);
-    return {said(sample.least).front() + ", " + said(sample.most).front()};
+    const auto brief = [&](double value) { // "0.0° square" is said by its number alone
+        const std::string text = said(value).front();
+        const auto gap = text.find("° ");
+        const bool side = gap != std::string::npos && text.size() - gap <= 5; // "° " and a letter
+        return gap == std::string::npos || side ? text : text.substr(0, gap + 2);
+    };
+    return {brief(sample.least) + ", " + brief(sample.most)};
 }
 
 /// The 95 % range of a change; its direction is written again only where it has two.
@@ -105,7 +111,7 @@ std::vector<std::string> change_text(const figure::Easel& easel, const Story& st
 }
 
 ink::Drawing row(const figure::Easel& easel, const Story& story, const Evidence& e,
-                 const Columns& c, double reach) {
+                 const Columns& c, double reach, bool shifts) {
     const auto input = dots_of(easel, story, e);
     ink::Drawing picture =
         figure::strip(easel, input, strip_scale(input, c.strip_width, reach), c.strip_width);
@@ -116,11 +122,12 @@ ink::Drawing row(const figure::Easel& easel, const Story& story, const Evidence&
         name.back() =
             easel.words.say(e.measure == unit::Measure::face_path ? "evidence.face-minus-path"
                                                                   : "evidence.estimated-word");
-    const std::vector<std::pair<ink::Drawing, double>> cells{
+    std::vector<std::pair<ink::Drawing, double>> cells{
         {cell(easel, name, c.strip - 6), c.name},
         {cell(easel, value_text(easel, e, e.change.before), c.after - c.before - 6), c.before},
         {cell(easel, value_text(easel, e, e.change.after), c.change - c.after - 6), c.after},
         {cell(easel, change_text(easel, story, e), c.all - c.change), c.change}};
+    if (!shifts) cells.pop_back();
     ink::Drawing out;
     out.size = {c.all, picture.size.height};
     for (const auto& [drawing, x] : cells)
@@ -143,7 +150,7 @@ ink::Drawing row(const figure::Easel& easel, const Story& story, const Evidence&
     return out;
 }
 
-ink::Drawing table_head(const figure::Easel& easel, const Columns& c) {
+ink::Drawing table_head(const figure::Easel& easel, const Columns& c, bool shifts) {
     ink::Drawing head;
     head.size = {c.all, easel.theme.setting(theme::Text::table_head).leading + 8};
     const double base = head.size.height - 8;
@@ -157,7 +164,7 @@ ink::Drawing table_head(const figure::Easel& easel, const Columns& c) {
     th("evidence.table.shots", c.strip + 8);
     th("evidence.table.before", c.before);
     th("evidence.table.after", c.after);
-    th("evidence.table.difference", c.change);
+    if (shifts) th("evidence.table.difference", c.change);
     head.add(ink::Tag{false, "TR", {}});
     head.add(rule(easel, c.all, 0.8), {0, head.size.height - 4});
     return head;
@@ -170,7 +177,10 @@ Block evidence_table(const figure::Easel& easel, const Story& story, std::size_t
     const Columns c = columns_of(easel);
     Block block{.name = "table of measures", .role = "Table"};
     block.space_before = 12;
-    block.head = table_head(easel, c);
+    const bool shifts = std::ranges::any_of(story.evidence, [](const Evidence& e) {
+        return has_typical(e.change.before) && has_typical(e.change.after);
+    });
+    block.head = table_head(easel, c, shifts);
     double reach = 0; // sided angles share one scale
     for (const Evidence& e : story.evidence) {
         const auto& measure = unit::row(e.measure);
@@ -183,7 +193,7 @@ Block evidence_table(const figure::Easel& easel, const Story& story, std::size_t
     }
     for (const Evidence& e : story.evidence)
         if (std::ranges::find(shown, e.measure) != shown.end())
-            block.pieces.push_back({row(easel, story, e, c, reach)});
+            block.pieces.push_back({row(easel, story, e, c, reach, shifts)});
     return block;
 }
 

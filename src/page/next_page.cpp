@@ -23,21 +23,15 @@ NoteGroup lessons_so_far(const Easel& easel, const Story& story) {
         group.notes.push_back(
             {line.date ? words::date_long(*line.date, easel.words) : std::string(), line.text,
              Text::coach});
-    // the linked lesson stands for a history that nobody typed
-    if (group.notes.empty() && story.last && story.last->date) {
-        std::string taken_home;
-        for (const auto& drill : story.last->drills)
-            if (drill.set)
-                taken_home +=
-                    (taken_home.empty() ? "" : " ") +
-                    easel.words.say("loop.lesson",
-                                    {{"name", drill.name},
-                                     {"stage", stage_words(easel.words, drill.set->stage)}});
-        group.notes.push_back(
-            {words::date_long(*story.last->date, easel.words), taken_home, Text::body});
-    }
+    if (group.notes.empty() && story.last) // linked lessons stand for a history that nobody typed
+        for (const auto& line : story.last->lessons)
+            group.notes.push_back(
+                {words::date_long(*line.date, easel.words), line.text, Text::coach});
     if (group.notes.empty())
-        group.notes.push_back({{}, easel.words.say("history.none"), Text::body});
+        group.notes.push_back(
+            {{},
+             easel.words.say(lesson.number.value_or(1) > 1 ? "history.unlinked" : "history.none"),
+             Text::body});
     return group;
 }
 

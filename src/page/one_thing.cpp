@@ -99,11 +99,7 @@ std::optional<Block> hands(const figure::Easel& easel, const Story& story, doubl
         figure::paragraph(easel, theme::Text::small, easel.words.say("grip.caption.lead"), beside));
     ink::Drawing words = stacked(lines, 6);
     std::string message = words.message;
-    double height = 0;
-    for (const Cell& c : cells)
-        height = std::max(height, c.drawing.size.height);
-    ink::Drawing below = gap(beside, std::max(0.0, (height - words.size.height) / 2));
-    cells.push_back({stacked({below, words}, 0), x});
+    cells.push_back({std::move(words), x});
     ink::Drawing all = side_by_side(std::move(cells));
     all.message = easel.words.say(view_key(view->view));
     return figure_block("hands", std::move(all), 12);

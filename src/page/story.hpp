@@ -55,10 +55,11 @@ struct BackDrill {
 };
 
 struct LastTime {
-    std::optional<record::Date> date; ///< of the lesson before, when its record is linked
-    std::string planned;              ///< the if-then plan, in the words of the record
-    std::vector<BackDrill> drills;    ///< those that came back, in the order of the record
-    std::optional<unit::Measure> measure; ///< the evidence that tells what was kept
+    std::optional<record::Date> date;         ///< of the lesson before, when its record is linked
+    std::vector<record::HistoryLine> lessons; ///< linked lessons and what changed, the oldest first
+    std::string planned;                      ///< the if-then plan, in the words of the record
+    std::vector<BackDrill> drills;            ///< those that came back, in the order of the record
+    std::optional<unit::Measure> measure;     ///< the evidence that tells what was kept
 };
 
 /// A drill of the sheet, the coach's or the program's proposal.

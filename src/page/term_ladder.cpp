@@ -69,9 +69,10 @@ ink::Drawing ladder_head(const Easel& easel, const Places& p) {
 
 std::string spoken(const Easel& easel, const record::Skill& skill) {
     const auto one = [&](const char* key, const std::optional<record::Rung>& rung) {
-        return rung ? easel.words.say(key) + ": " +
-                          easel.words.say(rung_key(static_cast<std::size_t>(*rung))) + ". "
-                    : std::string();
+        if (!rung) return std::string();
+        const std::string word = easel.words.say(rung_key(static_cast<std::size_t>(*rung)));
+        return easel.words.say("join.colon", {{"first", easel.words.say(key)}, {"second", word}}) +
+               ". ";
     };
     return one("term.ladder.coach", skill.coach) + one("term.ladder.self", skill.self);
 }

@@ -65,6 +65,11 @@ std::string log_words(const Easel& easel, const record::Returned& back) {
     return out.empty() ? w.say("term.log-nothing") : out;
 }
 
+bool were_measured(const Course& course) {
+    return std::ranges::any_of(course.lessons,
+                               [](const Attended& l) { return !l.story->evidence.empty(); });
+}
+
 TableRow log_row(const Easel& easel, const std::string& date, const BackDrill& drill) {
     const bool passed = drill.outcome.passed == true;
     TableRow row;
@@ -105,8 +110,9 @@ std::vector<Section> term_cold(const Easel& easel, const Termly& student) {
     if (!out.empty()) return out;
     Section section{.name = "cold", .title = w.say("term.cold.title")};
     section.blocks.push_back(page_title(easel, section.title));
-    section.blocks.push_back(
-        text_block(easel, Text::lead, w.say("term.cold.none"), 0, column_width(easel)));
+    section.blocks.push_back(text_block(
+        easel, Text::lead, w.say(were_measured(course) ? "term.cold.no-aim" : "term.cold.none"), 0,
+        column_width(easel)));
     section.blocks.push_back(table(easel, "kept",
                                    {{w.say("binder.column.lesson"), 1.4},
                                     {w.say("binder.column.change"), 3.4},
@@ -137,8 +143,10 @@ Section term_practice(const Easel& easel, const Termly& student) {
                         "P"));
             }
         if (const std::string plan = plan_words(easel, l.plan); !plan.empty())
-            plans.push_back(
-                tagged(figure::paragraph(easel, Text::body, date + ": " + plan, width), "P"));
+            plans.push_back(tagged(
+                figure::paragraph(easel, Text::body,
+                                  w.say("join.colon", {{"first", date}, {"second", plan}}), width),
+                "P"));
     }
     if (plans.size() > 2) plans.erase(plans.begin(), plans.end() - 2);
     if (logs.empty())

@@ -29,6 +29,19 @@ std::string worth(const Story& story, const Evidence& aim, const words::Speaker&
                            words);
 }
 
+/// How many later shots came nearer; where the middle earlier shot was in the wanted range already,
+/// how many were inside it.
+std::string counts(const Story& story, const Evidence& aim, const words::Speaker& words) {
+    const auto& c = aim.change;
+    const auto& wanted = *story.lesson.aim;
+    if (c.before.median >= wanted.least && c.before.median <= wanted.most)
+        return words.say("count.inside", {{"before", c.inside_before},
+                                          {"n", c.before.count},
+                                          {"after", c.inside_after},
+                                          {"m", c.after.count}});
+    return words.say("count." + key_of(aim.measure), {{"n", c.nearer}, {"of", c.after.count}});
+}
+
 /// Why two blocks are not compared.
 std::string reason(const Story& story, const words::Speaker& words) {
     const auto& set_up = story.lesson.conditions;
@@ -132,10 +145,7 @@ VerdictWords verdict_words(const Story& story, const Evidence& aim, const words:
     const bool counted = aim.change.before.count >= 5 && aim.change.after.count >= 5 &&
                          aim.change.verdict != Verdict::not_comparable &&
                          aim.change.verdict != Verdict::not_judged;
-    if (counted)
-        out.sentences.push_back(
-            words.say("count." + key_of(aim.measure),
-                      {{"n", aim.change.nearer}, {"of", aim.change.after.count}}));
+    if (counted) out.sentences.push_back(counts(story, aim, words));
     for (auto& remark : remarks(story, aim, words))
         out.sentences.push_back(std::move(remark));
     if (aim.change.already_moving) out.sentences.push_back(words.say("verdict.already-moving"));

@@ -241,8 +241,15 @@ std::vector<Plan> plans() {
     std::vector<Plan> out;
     for (const auto& [side, credits] :
          std::array<std::pair<bool, std::size_t>, 3>{{{true, 2}, {false, 2}, {false, 1}}})
-        for (const auto& [scatter, lean] : std::array<std::pair<double, bool>, 5>{
-                 {{98, true}, {90, true}, {90, false}, {80, false}, {74, false}}})
+        for (const auto& [scatter, lean] : std::array<std::pair<double, bool>, 9>{{{98, true},
+                                                                                   {94, true},
+                                                                                   {90, true},
+                                                                                   {94, false},
+                                                                                   {90, false},
+                                                                                   {86, false},
+                                                                                   {82, false},
+                                                                                   {78, false},
+                                                                                   {74, false}}})
             out.push_back({scatter, scatter > 90 ? 50.0 : 42.0, side, lean, credits});
     return out;
 }

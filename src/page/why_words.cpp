@@ -53,6 +53,14 @@ void add_estimates(std::vector<std::string>& out, const NamedBlock& named,
         out.push_back(w.say("why.loft.range", ends(named.name, Measure::loft, b.loft.loft, w)));
 }
 
+/// Heights above the sea are told in feet where distances are in yards.
+std::string height_words(double metres, const words::Speaker& w) {
+    constexpr double metres_in_a_foot = 0.3048; // exact by definition
+    const bool feet = w.voice().units.distance == unit::Distance::yards;
+    return w.say(feet ? "mark.feet" : "mark.metres",
+                 {{"n", words::fixed(feet ? metres / metres_in_a_foot : metres, 0, w.language())}});
+}
+
 std::string air_note(const Story& story, const words::Speaker& w) {
     const auto& conditions = story.lesson.conditions;
     const auto& air = story.ball->air;
@@ -64,8 +72,8 @@ std::string air_note(const Story& story, const words::Speaker& w) {
         " " + (conditions.wind ? w.say("flight.wind", {{"wind", conditions.wind->text}})
                                : w.say("flight.no-wind"));
     if (!conditions.height) return w.say("flight.air.assumed", {{"celsius", celsius}}) + still;
-    return w.say("flight.air", {{"celsius", celsius},
-                                {"height", words::quantity(Measure::apex, air.height.value, w)}}) +
+    return w.say("flight.air",
+                 {{"celsius", celsius}, {"height", height_words(air.height.value, w)}}) +
            still;
 }
 

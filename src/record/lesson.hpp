@@ -206,8 +206,8 @@ struct Lesson {
     Plan plan;
     std::optional<Date> next, cold_test;
     diag::Span next_span, cold_test_span;
-    std::vector<std::string> notes; ///< for the next coach
-    std::vector<Returned> returned; ///< one a drill, at most two
+    std::vector<std::string> notes;         ///< for the next coach
+    std::vector<Returned> returned;         ///< one a drill, at most two
     diag::Located<std::string> last_lesson; ///< path to the record of the lesson before
     bool pain = false;                      ///< nothing is proposed; never printed
     int log_days = 14;                      ///< 14, or 28 with a second log

@@ -12,6 +12,8 @@ namespace {
 using drills::Homework;
 using shots::Block;
 
+constexpr std::size_t most_lessons_shown = 6; ///< the latest; a page has room for them
+
 std::string small(std::string text) {
     std::ranges::transform(text, text.begin(), [](unsigned char c) { return std::tolower(c); });
     return text;
@@ -175,6 +177,9 @@ void tell_last(page::Story& story, const Inputs& in, diag::Findings& findings) {
     if (last) told.date = last->lesson->date.value;
     told.planned = planned(now, last ? last->lesson : nullptr);
     told.drills = std::move(came.drills);
+    const std::size_t shown = std::min(in.earlier.size(), most_lessons_shown);
+    for (std::size_t i = shown; i-- > 0;)
+        told.lessons.push_back({in.earlier[i].lesson->date.value, in.earlier[i].lesson->changed});
     if (came.retention)
         for (auto& e : story.evidence)
             if (e.measure == last->lesson->aim->measure.value) {

@@ -9,7 +9,7 @@ from program import RECORDS, InFolder, run, tool
 
 SENTENCE_KEYS = ("saw", "changed", "why", "comment")
 ON_EVERY_SHEET = ("What is my one thing?", "How should I hold it?", "Why did the ball do that?",
-                  "What do I do at home?", "What may happen, and when to worry?")
+                  "What do I do at home?", "What may happen, and when to stop?")
 
 
 def plain(text):

@@ -9,10 +9,19 @@ from program import RECORDS, RIGHT_HAND, InFolder, run, tool
 
 
 class Begin(InFolder):
-    def test_a_new_record_can_be_printed_as_it_is(self):
-        self.expect(run("begin", self.folder / "new"), 0)
+    def test_a_new_record_waits_to_be_filled_in_and_then_prints(self):
+        self.expect(run("begin", self.folder / "new", "--date", "2026-05-14"), 0)
         self.assertEqual(self.files(), ["new/lesson.yaml", "new/shots.csv"])
-        self.expect(run("check", self.folder / "new" / "lesson.yaml"), 0)
+        path = self.folder / "new" / "lesson.yaml"
+        self.expect(run("check", path), 1, "'saw'", "'changed'", "'hand'")
+        text = path.read_text(encoding="utf-8")
+        self.assertIn("date: 2026-05-14\n", text)
+        self.assertIn("# next: 2026-05-28\n", text)
+        for empty, filled in (("  code: ", "  code: AD-01 "), ("  hand: ", "  hand: right "), ("saw: ", "saw: a "),
+                              ("changed: ", "changed: b ")):
+            text = text.replace(empty, filled, 1)
+        path.write_text(text, encoding="utf-8")
+        self.expect(run("check", path), 0)
 
     def test_a_record_that_is_there_stays_as_it_is(self):
         path = self.record()

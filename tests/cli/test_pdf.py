@@ -95,7 +95,7 @@ class Twin(InFolder):
                 for key in ("saw", "changed"):
                     words = re.search(rf'^{key}: "(.*)"$', record.read_text(encoding="utf-8"), re.M).group(1)
                     self.assertIn(words.replace("\u2019", "'"), flat)
-                self.assertIn("What may happen, and when to worry?\n=====", text)
+                self.assertIn("What may happen, and when to stop?\n=====", text)
                 self.assertIn("[Picture: ", text)
                 self.assertNotIn("page 1 of", text)  # furniture
 

@@ -161,13 +161,14 @@ class CheckFolder(Academy):
 
 
 class Begin(Academy):
-    def test_a_new_lesson_brings_the_last_ones_aim_plan_drills_and_targets(self):
+    def test_a_new_lesson_brings_the_last_ones_aim_plan_and_targets_and_the_way_to_it(self):
         self.lesson(text=EIGHT + "plan: {when: the kettle goes on}\ntargets:\n  - Two knuckles\nnotes: [Wait for her.]\n")
         done = self.expect(run("begin", self.academy, "--student", "RU-04", "--date", "2026-05-28"), 0)
         path = self.academy / "ruth" / "2026-05-28" / "lesson.yaml"
         self.assertIn(str(path), done.stdout.decode())
         text = path.read_text(encoding="utf-8")
-        for line in ("student: RU-04\n", "date: 2026-05-28\n", "lesson: 2\n", "aim: face\n", "drills: [H1]\n",
+        for line in ("student: RU-04\n", "date: 2026-05-28\n", "lesson: 2\n", "aim: face\n", "# drills: [H1] ", "last lesson: ../2026-05-14\n",
+                     "# returned: {drill: H1, days done: ",
                      "plan: {when: the kettle goes on}\n", "targets:\n  - Two knuckles\n", "for the next coach: Wait for her."):
             self.assertIn(line, text)
         self.assertNotIn("2026-05-28\n", re.findall(r"^next:.*", text, re.M))

@@ -45,7 +45,7 @@ TEST_CASE("a usual drill page loses nothing") {
                                  "Lay the handle down.",
                                  "Lid on the jar.",
                                  "Is the pad on top?",
-                                 "10 times · 5 minutes a day",
+                                 "10 times · 5 minutes each time",
                                  "A pencil’s width",
                                  "8 of 10 on 3 days",
                                  "Slipped? Start again.",
@@ -219,7 +219,7 @@ TEST_CASE("the pages around the drills are whole with little and with much to sa
                     record::Returned back;
                     back.days_done = 9, back.right = record::Tally{7, 10};
                     back.planned = long_text(80);
-                    desk.lesson.returned = back;
+                    desk.lesson.returned = {back, back};
                 }
                 const double foot = desk.theme.live(true).bottom();
                 for (const auto& section : {page::expect_page(desk.easel(), desk.story()),

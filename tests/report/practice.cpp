@@ -103,10 +103,11 @@ record::Returned returned(int days_done, int right, int of) {
 
 void expect_next(const page::Story& story, Step step, const std::string& drill, Stage stage) {
     REQUIRE(story.last);
-    REQUIRE(story.last->next);
-    CHECK(story.last->next->step == step);
-    CHECK(story.last->next->homework.drill == drill);
-    CHECK(story.last->next->homework.stage == stage);
+    REQUIRE_FALSE(story.last->drills.empty());
+    REQUIRE(story.last->drills.front().next);
+    CHECK(story.last->drills.front().next->step == step);
+    CHECK(story.last->drills.front().next->homework.drill == drill);
+    CHECK(story.last->drills.front().next->homework.stage == stage);
 }
 
 void expect_printed(const page::Story& story, const std::string& drill, Stage stage) {
@@ -128,9 +129,9 @@ const measure::Retention& retention(const page::Story& story) {
 TEST_CASE("a student who passes and keeps goes up every stage and is done") {
     Course nora;
     nora.lesson(faces({}, 10, 1)).drills = {{.id = {"H1", {}}}};
-    nora.lesson(faces(1.5, 6, 1)).returned = returned(9, 9, 10);
-    nora.lesson(faces(1.2, 5, 0.5)).returned = returned(10, 8, 10);
-    nora.lesson(faces(0.6, 4, 2.4)).returned = returned(8, 10, 10);
+    nora.lesson(faces(1.5, 6, 1)).returned = {returned(9, 9, 10)};
+    nora.lesson(faces(1.2, 5, 0.5)).returned = {returned(10, 8, 10)};
+    nora.lesson(faces(0.6, 4, 2.4)).returned = {returned(8, 10, 10)};
 
     const auto second = nora.story(1);
     CHECK(retention(second).kept == Kept::kept);
@@ -153,11 +154,11 @@ TEST_CASE("a student who loses it when cold changes the place, and who did not p
     Course ole{.hand = Hand::left};
     ole.lesson(faces({}, -8, -1)).drills = {{.id = {"F1", {}}}};
     auto& second = ole.lesson(faces(-7.8, -6, -1));
-    second.returned = returned(9, 9, 10);
-    second.returned->planned = "after breakfast, in the hall";
-    ole.lesson(faces({}, -5, -1)).returned = returned(1, 2, 10);
-    ole.days[2].lesson.returned->planned = "on the balcony";
-    ole.lesson(faces(-1.2, -4, -0.5)).returned = returned(11, 10, 10);
+    second.returned = {returned(9, 9, 10)};
+    second.returned.front().planned = "after breakfast, in the hall";
+    ole.lesson(faces({}, -5, -1)).returned = {returned(1, 2, 10)};
+    ole.days[2].lesson.returned.front().planned = "on the balcony";
+    ole.lesson(faces(-1.2, -4, -0.5)).returned = {returned(11, 10, 10)};
 
     const auto two = ole.story(1);
     CHECK(retention(two).kept == Kept::not_yet);
@@ -176,17 +177,17 @@ TEST_CASE("a student who loses it when cold changes the place, and who did not p
 TEST_CASE("a junior without shots who does not pass twice gets the easier drill") {
     Course mila{.junior = true};
     mila.lesson().drills = {{.id = {"H2", {}}}};
-    mila.lesson().returned = returned(6, 2, 5);
-    mila.lesson().returned = returned(6, 3, 5);
-    mila.lesson().returned = returned(7, 9, 10);
-    mila.days[3].lesson.returned->cold = record::Tally{8, 10};
+    mila.lesson().returned = {returned(6, 2, 5)};
+    mila.lesson().returned = {returned(6, 3, 5)};
+    mila.lesson().returned = {returned(7, 9, 10)};
+    mila.days[3].lesson.returned.front().cold = record::Tally{8, 10};
 
     expect_next(mila.story(1), Step::again, "H2", Stage::place);
-    CHECK(mila.story(1).last->next->homework.not_passed == 1);
+    CHECK(mila.story(1).last->drills.front().next->homework.not_passed == 1);
     expect_next(mila.story(2), Step::easier, "H1", Stage::place);
     expect_printed(mila.story(2), "H1", Stage::place);
     expect_next(mila.story(3), Step::promote, "H1", Stage::blend);
-    CHECK(mila.story(3).last->drill_name == "Lay and close");
+    CHECK(mila.story(3).last->drills.front().name == "Lay and close");
 }
 
 TEST_CASE(
@@ -194,7 +195,7 @@ TEST_CASE(
     Course course;
     course.lesson(faces({}, 10, 1)).drills = {{.id = {"H1", {}}}};
     auto& second = course.lesson(faces(1.5, 6, 1));
-    second.returned = returned(9, 9, 10);
+    second.returned = {returned(9, 9, 10)};
     second.drills = {{.id = {"H4", {}}}, {.id = {"H1", {}}}};
     const auto story = course.story(1);
     REQUIRE(story.drills.size() == 2);
@@ -205,6 +206,33 @@ TEST_CASE(
     CHECK_FALSE(story.drills[1].proposed);
     second.drills[1].stage = Stage::place;
     CHECK(course.story(1).drills[1].stage == Stage::place);
+}
+
+TEST_CASE("two drills that come back each go their own way") {
+    Course course;
+    course.lesson(faces({}, 10, 1)).drills = {{.id = {"H1", {}}}, {.id = {"H4", {}}}};
+    auto& second = course.lesson(faces(1.5, 6, 1));
+    second.returned = {returned(9, 9, 10), returned(8, 2, 6)};
+    second.returned[0].drill.value = "H1";
+    second.returned[1].drill.value = "H4";
+    const auto story = course.story(1);
+    REQUIRE(story.last->drills.size() == 2);
+    CHECK(story.last->drills[0].next->step == Step::promote);
+    CHECK(story.last->drills[1].next->step == Step::again);
+    REQUIRE(story.drills.size() == 2);
+    CHECK(story.drills[0].drill.id == "H1");
+    CHECK(story.drills[0].stage == Stage::blend);
+    CHECK(story.drills[1].drill.id == "H4");
+    CHECK(story.drills[1].stage == Stage::place);
+    // both homeworks go on: a third lesson counts the second miss of the one, the pass of the other
+    auto& third = course.lesson(faces(1.5, 6, 1));
+    third.returned = {returned(9, 9, 10), returned(8, 2, 6)};
+    third.returned[0].drill.value = "H1";
+    third.returned[1].drill.value = "H4";
+    const auto later = course.story(2);
+    CHECK(later.last->drills[0].next->homework.stage == Stage::play);
+    CHECK(later.last->drills[1].next->step == Step::easier);
+    CHECK(later.last->lessons.size() == 2);
 }
 
 TEST_CASE("what is kept is not told across another club, hand or set-up") {
@@ -231,13 +259,13 @@ TEST_CASE("what is kept is not told across another club, hand or set-up") {
 TEST_CASE("a returned drill that nobody knows is an error with the nearest one") {
     Course course;
     auto& lesson = course.lesson();
-    lesson.returned = returned(9, 8, 10);
-    lesson.returned->drill.value = "H11";
+    lesson.returned = {returned(9, 8, 10)};
+    lesson.returned.front().drill.value = "H11";
     diag::Findings findings;
     const auto story = course.story(0, findings);
     REQUIRE(findings.errors() == 1);
     CHECK(findings.list().front().what.find("'H11'") != std::string::npos);
-    CHECK_FALSE(story.last->next);
+    CHECK_FALSE(story.last->drills.front().next);
 }
 
 TEST_CASE("with no drill named, the sheet bears at most two of the program's, with its reason") {
@@ -268,8 +296,8 @@ TEST_CASE("pain ends every proposal, the coach's drills stay, and nothing says s
     auto& lesson = course.lesson(faces({}, 10, 5));
     lesson.pain = true;
     CHECK(course.story(0).drills.empty());
-    lesson.returned = returned(9, 10, 10);
-    lesson.returned->drill.value = "H1";
+    lesson.returned = {returned(9, 10, 10)};
+    lesson.returned.front().drill.value = "H1";
     CHECK(course.story(0).drills.empty());
     lesson.drills = {{.id = {"H5", {}}}};
     const auto story = course.story(0);
