@@ -7,8 +7,8 @@
 namespace hand {
 namespace {
 
-constexpr double stub = 3.0,
-                 speck = 14.0;  ///< dead ends and loose bits shorter than this vanish, mm
+constexpr double stub = 3.0, speck = 30.0, ring_length = 16.0; ///< shorter dead ends, loose bits
+                                                              ///< and rings vanish, mm
 constexpr int votes_needed = 4; ///< strong cracks that keep a connected set of weak ones
 
 class Finder {
@@ -93,7 +93,7 @@ class Finder {
             const int loose =
                 (corners.degree(run.front()) == 1) + (corners.degree(run.back()) == 1);
             const double l = double(run.size()) * d_.pixel;
-            if (ring ? run.size() <= 6 : loose && l < (loose == 1 ? stub : speck))
+            if (ring ? l < ring_length : loose && l < (loose == 1 ? stub : speck))
                 gone.push_back(&run);
         }
         for (const Run* run : gone)

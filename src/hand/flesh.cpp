@@ -70,11 +70,19 @@ class Builder {
         // The little finger's edge of the hand runs into the wrist without a notch.
         add(b_.at(-15, 6, -4),
             lerp(b_.ray[little_finger].base, l_.knuckle[little_finger], .75) + b_.at(-2, 0, -2),
-            13.5, 11.5, 14);
-        add(l_.wrist + l_.arm * b_.along * 16 +
-                unit_vector(cross(l_.arm, cross(ex, l_.arm))) * b_.wide(-9),
-            lerp(b_.ray[little_finger].base, l_.knuckle[little_finger], .55) + b_.at(-1, 0, -3),
-            13.0, 10.0, 16);
+            13.5, 11.5, 9);
+        const Vec out = -unit_vector(cross(l_.arm, cross(ex, l_.arm)));
+        struct Bridge {
+            Finger to;
+            double beyond, aside, share, lift, arm, hand;
+        };
+        for (const Bridge& w : {Bridge{little_finger, 46, 8, 1, 1, 13.5, 10.5},
+                                Bridge{ring_finger, 54, 6, 1, 1.5, 15, 10.5},
+                                Bridge{middle_finger, 42, 3, .72, 1, 15.5, 10}}) {
+            add(l_.wrist + l_.arm * (b_.along * w.beyond) + out * b_.wide(w.aside),
+                lerp(b_.ray[w.to].base, l_.knuckle[w.to], w.share) + b_.at(-1, 0, w.lift), w.arm,
+                w.hand, 9);
+        }
         // Skin and fat between the heads: valleys, not clefts.
         for (int f = 0; f + 1 < fingers; ++f) {
             const Vec back = b_.at(0, -3.5, 1.5);

@@ -65,6 +65,37 @@ Grid<std::uint8_t> eroded(const Grid<std::uint8_t>& mask, int n) {
     return joined(mask, n, [](std::uint8_t a, std::uint8_t b) { return std::uint8_t(a & b); });
 }
 
+void calm(Grid<std::uint8_t>& mask, const Grid<std::uint8_t>& within, int least) {
+    const int w = mask.width;
+    for (const bool tone : {false, true}) { // holes first: they may join islands
+        Grid<std::uint8_t> seen(w, mask.height, 0);
+        std::vector<int> group;
+        for (int at = 0; at < int(mask.size()); ++at) {
+            const auto open = [&](int i) {
+                return !seen.cell[i] && within.cell[i] && bool(mask.cell[i]) == tone;
+            };
+            if (!open(at)) continue;
+            group.assign(1, at);
+            seen.cell[at] = 1;
+            const auto visit = [&](int i) {
+                if (!open(i)) return;
+                seen.cell[i] = 1;
+                group.push_back(i);
+            };
+            for (std::size_t k = 0; k < group.size(); ++k) {
+                const int i = group[k], c = i % w;
+                if (c > 0) visit(i - 1);
+                if (c + 1 < w) visit(i + 1);
+                if (i >= w) visit(i - w);
+                if (i + w < int(mask.size())) visit(i + w);
+            }
+            if (int(group.size()) >= least) continue;
+            for (const int i : group)
+                mask.cell[i] = !tone;
+        }
+    }
+}
+
 Grid<float> mean_within(const Grid<float>& value, const Grid<std::uint8_t>& mask, double sigma) {
     // Two box passes of this reach have the variance of the Gaussian.
     const int reach = std::max(1, int(std::lround((std::sqrt(6 * sigma * sigma + 1) - 1) / 2)));

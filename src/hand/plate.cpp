@@ -107,16 +107,7 @@ void Plate::add_areas() {
     const auto near = dilated(rod, int(std::lround(1.2 / depth_.pixel)));
     area(where([&](std::size_t i) { return rod.cell[i] || (near.cell[i] && flesh.cell[i]); }),
          Tone::handle, 1.55, 4);
-    const auto light = [&](std::size_t i) {
-        return -.5 * depth_.nx.cell[i] + .58 * depth_.ny.cell[i] + .64 * depth_.nz.cell[i];
-    };
-    const auto cast = cast_shadow();
-    area(tidy(where([&](std::size_t i) { return rod.cell[i] && (light(i) < .22 || cast.cell[i]); }),
-              rod),
-         Tone::handle_shade, 1.55, 8);
-    area(tidy(where([&](std::size_t i) { return rod.cell[i] && light(i) > .955 && !cast.cell[i]; }),
-              rod),
-         Tone::handle_light, 1.55, 90); // only long streaks: drops would look like holes
+    shade_handle(rod);
     for (const Part hand : {Part::first, Part::second}) {
         area(where([&](std::size_t i) { return part[i] == hand; }), Tone::skin, 1.55, 4);
     }
@@ -124,24 +115,69 @@ void Plate::add_areas() {
         area(where([&](std::size_t i) { return part[i] == Part::first && !sleeve_.cell[i]; }),
              Tone::glove, 1.55, 4);
     }
-    if (!shot_.shade) return;
-    const auto soft = blurred(depth_, flesh, light, 1.2 / depth_.pixel);
+    if (shot_.shade) shade_skin(flesh);
+}
+
+float Plate::light(std::size_t i) const {
+    return -.5f * depth_.nx.cell[i] + .58f * depth_.ny.cell[i] + .64f * depth_.nz.cell[i];
+}
+
+void Plate::shade_handle(const Grid<std::uint8_t>& rod) {
+    const auto drop = drop_shadow();
+    area(tidy(where([&](std::size_t i) { return rod.cell[i] && (light(i) < .22f || drop.cell[i]); }),
+              rod, 1.4, 110),
+         Tone::handle_shade, 2.2, 12);
+    area(tidy(where([&](std::size_t i) {
+                  return rod.cell[i] && light(i) > .955f && !drop.cell[i];
+              }),
+              rod, .7, 90),
+         Tone::handle_light, 1.55, 90); // only long streaks: drops would look like holes
+}
+
+void Plate::shade_skin(const Grid<std::uint8_t>& flesh) {
+    const auto cast = cast_shadow();
+    const auto soft = blurred(
+        depth_, flesh, [&](std::size_t i) { return light(i); }, 1.6 / depth_.pixel);
     area(tidy(where([&](std::size_t i) {
                   const float thinned = float(shot_.dark) - .6f * bare_.cell[i] * bare_.cell[i];
                   return flesh.cell[i] && bare_.cell[i] < 1 &&
                          (soft.cell[i] < thinned || (cast.cell[i] && bare_.cell[i] < .5f));
               }),
-              flesh),
+              flesh, 1.2, 60),
          Tone::shade, 2.4, 40);
 }
 
-Grid<std::uint8_t> Plate::tidy(const Grid<std::uint8_t>& mask,
-                               const Grid<std::uint8_t>& within) const {
-    const int n = int(std::lround(.7 / depth_.pixel));
+/// Small things of either tone go: first by width, then by area.
+Grid<std::uint8_t> Plate::tidy(const Grid<std::uint8_t>& mask, const Grid<std::uint8_t>& within,
+                               double open, double least) const {
+    const int n = int(std::lround(open / depth_.pixel));
     auto m = dilated(eroded(eroded(dilated(mask, n), n), n), n);
     for (std::size_t i = 0; i < m.size(); ++i)
         m.cell[i] &= within.cell[i];
+    calm(m, within, int(least / (depth_.pixel * depth_.pixel)));
     return m;
+}
+
+/// The hand's shadow on the handle: a strip of one width along whatever lies over it.
+Grid<std::uint8_t> Plate::drop_shadow() const {
+    constexpr double width = 4.4, sideways = -.66, upwards = -.75;
+    Grid<std::uint8_t> out(depth_.id.width, depth_.id.height, 0);
+    const auto& part = regions_.part;
+    const int reach = int(width / depth_.pixel), w = out.width;
+    std::vector<int> step;
+    for (int k = 1; k <= reach; ++k)
+        step.push_back(int(std::lround(upwards * k)) * w + int(std::lround(sideways * k)));
+    for (int at = reach * (w + 1); at < int(out.size()); ++at) {
+        if (part.cell.data()[at] != Part::handle) continue;
+        const float over = depth_.z.cell.data()[at] + .2f;
+        for (const int by : step) {
+            if (is_hand(part.cell.data()[at + by]) && depth_.z.cell.data()[at + by] > over) {
+                out.cell[at] = 1;
+                break;
+            }
+        }
+    }
+    return out;
 }
 
 /// Walks over the depth picture towards the light.

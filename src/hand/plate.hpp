@@ -65,10 +65,13 @@ class Plate {
   private:
     void find_faded();
     void find_edges();
-    void shade_skin(const std::vector<Outline>& skin);
-    void hatch(const Grid<std::uint8_t>& dark);
+    void shade_handle(const Grid<std::uint8_t>& rod);
+    void shade_skin(const Grid<std::uint8_t>& flesh);
+    float light(std::size_t pixel) const;
     Grid<std::uint8_t> cast_shadow() const;
-    Grid<std::uint8_t> tidy(const Grid<std::uint8_t>& mask, const Grid<std::uint8_t>& within) const;
+    Grid<std::uint8_t> drop_shadow() const;
+    Grid<std::uint8_t> tidy(const Grid<std::uint8_t>& mask, const Grid<std::uint8_t>& within,
+                            double open, double least) const;
     template <class F>
     Grid<std::uint8_t> where(F&& f) const;
     void area(const Grid<std::uint8_t>& mask, Tone tone, double sigma, double least);

@@ -47,7 +47,6 @@ Limbs trail_at(const Anatomy& body, const InTheWay& lead, double shift, double l
     h.turn = -4;
     h.clock = 12.4;
     h.reach = .35;
-    h.forearm = {-.75, .65, -.1};
     h.lift = lift;
     const Obstacle obstacle{[&](Vec p, double ball) {
                                 return lead.distance({p.x + shift, -p.y, p.z}) - ball;
