@@ -8,7 +8,7 @@ namespace hand {
 namespace {
 
 constexpr double stub = 3.0, speck = 30.0, ring_length = 16.0; ///< shorter dead ends, loose bits
-                                                              ///< and rings vanish, mm
+                                                               ///< and rings vanish, mm
 constexpr int votes_needed = 4; ///< strong cracks that keep a connected set of weak ones
 
 class Finder {

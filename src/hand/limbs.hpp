@@ -35,9 +35,9 @@ struct Hold {
     Vec free_thumb{.15, .55, .75}; ///< heights of a free thumb's three bones
     double lift = 0; ///< all of the handle off the palm (a thumb lies between), millimetres
     Vec forearm{-.75, .5, -.3}; ///< wished direction, grip frame; zero = straight on
-    double bend_share = .9;      ///< of the wished bend
-    double stick_out = 24;       ///< butt beyond the little finger's ray, millimetres
-    double bulge = 0;            ///< sideways wish for the thumb's middle joint, see thumb.cpp
+    double bend_share = .9;     ///< of the wished bend
+    double stick_out = 24;      ///< butt beyond the little finger's ray, millimetres
+    double bulge = 0;           ///< sideways wish for the thumb's middle joint, see thumb.cpp
 };
 
 struct PosedFinger {

@@ -124,14 +124,14 @@ float Plate::light(std::size_t i) const {
 
 void Plate::shade_handle(const Grid<std::uint8_t>& rod) {
     const auto drop = drop_shadow();
-    area(tidy(where([&](std::size_t i) { return rod.cell[i] && (light(i) < .22f || drop.cell[i]); }),
-              rod, 1.4, 110),
-         Tone::handle_shade, 2.2, 12);
-    area(tidy(where([&](std::size_t i) {
-                  return rod.cell[i] && light(i) > .955f && !drop.cell[i];
-              }),
-              rod, .7, 90),
-         Tone::handle_light, 1.55, 90); // only long streaks: drops would look like holes
+    area(
+        tidy(where([&](std::size_t i) { return rod.cell[i] && (light(i) < .22f || drop.cell[i]); }),
+             rod, 1.4, 110),
+        Tone::handle_shade, 2.2, 12);
+    area(
+        tidy(where([&](std::size_t i) { return rod.cell[i] && light(i) > .955f && !drop.cell[i]; }),
+             rod, .7, 90),
+        Tone::handle_light, 1.55, 90); // only long streaks: drops would look like holes
 }
 
 void Plate::shade_skin(const Grid<std::uint8_t>& flesh) {

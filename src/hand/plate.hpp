@@ -18,7 +18,7 @@ struct Shot {
     bool glove = false;      ///< on the lead hand
     double cast = 10;        ///< longest cast shadow, millimetres
     double dark = -.1;       ///< skin is shaded where normal . light is below this
-    double pixel = .46;
+    double pixel = .5;       ///< coarser where the window is wider: the print is not
     bool shade = true;
 };
 

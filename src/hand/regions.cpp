@@ -1,6 +1,6 @@
 #include "hand/crack_test.hpp"
+#include "hand/crumbs.hpp"
 
-#include <map>
 #include <numeric>
 #include <queue>
 
@@ -10,8 +10,6 @@ namespace {
 constexpr double thin = 1.7;      ///< millimetres
 constexpr double thin_run = 2.2;  ///< a thin place shorter than this stays
 constexpr double paper_hole = 30; ///< square millimetres: larger views of the paper stay
-constexpr double crumb[]{10, 14, 14, 70}; ///< of paper, hands and handle: smaller ones go, mm2
-constexpr double crescent = 75, slim = 2.4; ///< flesh between hand and handle: area and width
 
 Part part_of(int id) {
     if (id < 0) return Part::paper;
@@ -34,7 +32,7 @@ class Sorter {
     Regions run() {
         find_borders();
         label();
-        drop_crumbs();
+        drop_crumbs(out_, area_, d_.pixel);
         find_slivers();
         merge();
         return std::move(out_);
@@ -87,71 +85,6 @@ class Sorter {
         area_.assign(parent_.size(), 0);
         for (int& n : out_.label.cell)
             ++area_[n = root(n)];
-    }
-
-    /// Borders of small regions, in pixel sides, with the regions round them.
-    std::map<std::pair<int, int>, int> borders_of_small() const {
-        std::map<std::pair<int, int>, int> out;
-        const double largest = std::max(crescent, crumb[int(Part::handle)]);
-        const auto small = [&](int n) { return area_[n] * d_.pixel * d_.pixel < largest; };
-        const auto note = [&](int a, int b) {
-            if (a == b) return;
-            if (small(a)) ++out[{a, b}];
-            if (small(b)) ++out[{b, a}];
-        };
-        const auto& at = out_.label;
-        for (int r = 0; r + 1 < h_; ++r) {
-            for (int c = 0; c + 1 < w_; ++c) {
-                note(at(r, c), at(r, c + 1));
-                note(at(r, c), at(r + 1, c));
-            }
-        }
-        return out;
-    }
-
-    /// Regions too small to be read go whole to one neighbour: to the paper where they border on it,
-    /// else flesh seen between hand and handle to the handle, else where their border is longest.
-    void drop_crumbs() {
-        struct Round {
-            int whole = 0, to = -1, rank = -1, longest = 0, foreign = 0;
-        };
-        std::vector<Part> part(parent_.size(), Part::paper);
-        for (std::size_t i = 0; i < out_.part.size(); ++i)
-            part[out_.label.cell[i]] = out_.part.cell[i];
-        std::map<int, Round> rounds;
-        for (const auto& [pair, sides] : borders_of_small()) {
-            const auto& [own, other] = pair;
-            Round& round = rounds[own];
-            const int rank = sides <= 6                       ? 0
-                             : part[own] == Part::paper       ? 0
-                             : part[other] == Part::paper     ? 2
-                             : part[other] == Part::handle    ? 1
-                                                              : 0;
-            round.whole += sides;
-            if (part[own] != part[other]) round.foreign += sides;
-            if (std::pair(rank, sides) > std::pair(round.rank, round.longest)) {
-                round.rank = rank;
-                round.longest = sides;
-                round.to = other;
-            }
-        }
-        std::vector<int> now(parent_.size());
-        std::iota(now.begin(), now.end(), 0);
-        for (const auto& [own, round] : rounds) {
-            const double size = area_[own] * d_.pixel * d_.pixel;
-            const bool thin_flesh = is_hand(part[own]) && size < crescent && round.rank > 0 &&
-                                    2 * size < slim * round.whole * d_.pixel;
-            const bool loose = !is_hand(part[own]) || round.foreign * 10 > round.whole * 3;
-            if (thin_flesh || (loose && size < crumb[int(part[own])])) now[own] = round.to;
-        }
-        for (std::size_t i = 0; i < out_.label.size(); ++i) {
-            int& n = out_.label.cell[i];
-            if (now[n] == n) continue;
-            for (int hops = 0; now[n] != n && hops < 4; ++hops)
-                n = now[n];
-            out_.part.cell[i] = part[n];
-            out_.sliver.cell[i] = 1;
-        }
     }
 
     /// Shortest ways within a region, in pixels, from the `todo` pixels to those within `limit`.

@@ -66,6 +66,7 @@ Picture open_palm(const Pose& pose) {
     const Vec c = shot.camera * l.to_grip(l.body.at(20, 92, 0));
     shot.centre = {c.x, c.y};
     shot.cast = 6;
+    shot.pixel = .58;
     Plate plate(shot);
     plate.add_areas();
     plate.add_lines();
@@ -86,6 +87,7 @@ Picture fingers_first(const Pose& pose) {
               86 * k, 40 * k,
               end,    pose.wish().glove};
     shot.centre = plane(shot.camera, Vec{58, 0, 14} * k);
+    shot.pixel = .56;
     Plate plate(shot);
     plate.add_areas();
     plate.add_lines();
@@ -156,6 +158,7 @@ Picture balance_view(const Pose& pose) {
               90 * k, 30 * k,
               end,    pose.wish().glove};
     shot.centre = plane(shot.camera, Vec{66, 0, 0} * k);
+    shot.pixel = .56;
     Plate plate(shot);
     plate.add_areas();
     plate.add_lines();
@@ -184,6 +187,7 @@ Picture both_hands(const Pose& pose, bool front) {
     Shot shot{{&lead, &trail}, players_camera(), {},  84 * k,
               130 * k,         60 * k,           end, pose.wish().glove};
     shot.centre = plane(shot.camera, Vec{118, 0, 0} * k);
+    shot.pixel = .56;
     if (front) {
         // From in front and below, where the fingers lie side by side.
         shot.camera = Camera::looking({.1, .55, -.8}, -ex);

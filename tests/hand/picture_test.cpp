@@ -143,3 +143,23 @@ TEST_CASE("The strip runs from no knuckle to four") {
         CHECK(knuckle_anchors(strip(n, Build::large, false)) == int(n));
     }
 }
+
+TEST_CASE("No tone of the golfer's eye has an island or a hole too small to be read") {
+    for (const Build build : {Build::large, Build::child}) {
+        for (int n = 0; n <= 8; ++n) {
+            Wish w = plain(n / 2., n % 2 ? unit::Lay::palm : unit::Lay::fingers);
+            w.build = build;
+            for (const auto& mark : draw(*pose(w), View::golfers_eye).marks) {
+                const Area* a = std::get_if<Area>(&mark);
+                if (!a) continue;
+                const double least = a->tone == Tone::handle ? 60 : a->tone == Tone::shade ? 40 : 0;
+                for (const Outline& o : a->loops) {
+                    INFO("build " << int(build) << ", " << n / 2. << " knuckles");
+                    CHECK(std::abs(area(flattened(o))) > least);
+                    if (a->tone == Tone::handle_shade && area(flattened(o)) < 0)
+                        CHECK(area(flattened(o)) < -90); // a light island in the shadow
+                }
+            }
+        }
+    }
+}
