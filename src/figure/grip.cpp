@@ -49,6 +49,7 @@ double width_of(hand::Pen pen, double printed_width) {
     case hand::Pen::handle:
         return 1.1 * k;
     case hand::Pen::inner:
+    case hand::Pen::knuckle:
         return 0.78 * k;
     case hand::Pen::detail:
         return 0.55 * k;

@@ -6,6 +6,7 @@
 namespace hand {
 
 inline constexpr float certain_jump = 2.0f, faint_jump = 0.55f; ///< steps in depth, millimetres
+inline constexpr float folded = 1.8f; ///< times as much where a surface folds over itself
 inline constexpr float certain_crease = 0.788f,
                        faint_crease = 0.920f; ///< cosines of 38 and 23 degrees
 
@@ -32,14 +33,16 @@ inline std::uint8_t border(const Depth& d, const Grid<float>& slope, std::size_t
     const float predicted = (std::abs(ga) < std::abs(gb) ? ga : gb) * float(d.pixel);
     const float jump = std::abs(at(d.z, b) - at(d.z, a) - predicted) - std::abs(predicted) * .8f;
     bool crease = false, faint = false;
-    if (d.id.cell.data()[a] != d.id.cell.data()[b]) {
+    const bool meet = d.id.cell.data()[a] != d.id.cell.data()[b];
+    const float calm = meet ? 1 : folded;
+    if (meet) {
         const float cosine =
             at(d.nx, a) * at(d.nx, b) + at(d.ny, a) * at(d.ny, b) + at(d.nz, a) * at(d.nz, b);
         crease = cosine < certain_crease;
         faint = cosine < faint_crease;
     }
-    if (crease || jump > certain_jump) return Cracks::present | Cracks::strong;
-    return faint || jump > faint_jump ? Cracks::present : 0;
+    if (crease || jump > certain_jump * calm) return Cracks::present | Cracks::strong;
+    return faint || jump > faint_jump * calm ? Cracks::present : 0;
 }
 
 } // namespace hand

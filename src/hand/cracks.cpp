@@ -13,10 +13,12 @@ constexpr int votes_needed = 4; ///< strong cracks that keep a connected set of 
 
 class Finder {
   public:
-    Finder(const Depth& d, const Regions& regions, const Grid<std::uint8_t>& faded)
+    Finder(const Depth& d, const Regions& regions, const Grid<std::uint8_t>& faded,
+           const Grid<std::uint8_t>& quiet)
         : d_(d)
         , g_(regions)
-        , faded_(faded) {
+        , faded_(faded)
+        , quiet_(quiet) {
         c_.across = c_.down = {d.id.width + 1, d.id.height + 1, 0};
     }
 
@@ -54,6 +56,7 @@ class Finder {
             flags = Cracks::present | Cracks::strong | (outline ? Cracks::outline : 0);
         }
         if (!flags) return 0;
+        if (!(flags & Cracks::outline) && quiet_(r, c) && quiet_(r2, c2)) return 0;
         const bool dead = faded_(r, c) || g_.part(r, c) == Part::paper;
         const bool dead2 = faded_(r2, c2) || g_.part(r2, c2) == Part::paper;
         return dead && dead2 ? 0 : flags;
@@ -114,7 +117,7 @@ class Finder {
 
     const Depth& d_;
     const Regions& g_;
-    const Grid<std::uint8_t>& faded_;
+    const Grid<std::uint8_t>&faded_, &quiet_;
     Cracks c_;
     std::vector<Crack> found_;
     std::vector<int> parent_;
@@ -122,8 +125,9 @@ class Finder {
 
 } // namespace
 
-Cracks cracks(const Depth& depth, const Regions& regions, const Grid<std::uint8_t>& faded) {
-    return Finder(depth, regions, faded).run();
+Cracks cracks(const Depth& depth, const Regions& regions, const Grid<std::uint8_t>& faded,
+              const Grid<std::uint8_t>& quiet) {
+    return Finder(depth, regions, faded, quiet).run();
 }
 
 } // namespace hand

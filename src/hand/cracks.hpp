@@ -36,7 +36,8 @@ struct Regions {
 Regions regions(const Depth& depth);
 
 /// Cracks that are lines, weak ones only where they continue strong ones, without stubs and specks.
-/// `faded` pixels have run out into the paper.
-Cracks cracks(const Depth& depth, const Regions& regions, const Grid<std::uint8_t>& faded);
+/// `faded` pixels have run out into the paper; between two `quiet` ones of a hand there is no line.
+Cracks cracks(const Depth& depth, const Regions& regions, const Grid<std::uint8_t>& faded,
+              const Grid<std::uint8_t>& quiet);
 
 } // namespace hand

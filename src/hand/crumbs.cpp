@@ -29,7 +29,8 @@ class Sweeper {
             part_[g_.label.cell[i]] = g_.part.cell[i];
     }
 
-    void run() {
+    std::vector<std::uint8_t> run() {
+        std::vector<std::uint8_t> moved(g_.label.size(), 0);
         std::vector<int> now(area_.size());
         std::iota(now.begin(), now.end(), 0);
         for (const auto& [own, round] : rounds()) {
@@ -42,8 +43,9 @@ class Sweeper {
             for (int hops = 0; now[n] != n && hops < most_hops; ++hops)
                 n = now[n];
             g_.part.cell[i] = part_[n];
-            g_.sliver.cell[i] = 1;
+            moved[i] = 1;
         }
+        return moved;
     }
 
   private:
@@ -106,8 +108,9 @@ class Sweeper {
 
 } // namespace
 
-void drop_crumbs(Regions& regions, const std::vector<int>& area, double pixel) {
-    Sweeper(regions, area, pixel).run();
+std::vector<std::uint8_t> drop_crumbs(Regions& regions, const std::vector<int>& area,
+                                      double pixel) {
+    return Sweeper(regions, area, pixel).run();
 }
 
 } // namespace hand

@@ -78,7 +78,7 @@ class Builder {
         };
         for (const Bridge& w : {Bridge{little_finger, 46, 8, 1, 1, 13.5, 10.5},
                                 Bridge{ring_finger, 54, 6, 1, 1.5, 15, 10.5},
-                                Bridge{middle_finger, 42, 3, .72, 1, 15.5, 10}}) {
+                                Bridge{middle_finger, 46, 3, .86, 2, 16, 10.5}}) {
             add(l_.wrist + l_.arm * (b_.along * w.beyond) + out * b_.wide(w.aside),
                 lerp(b_.ray[w.to].base, l_.knuckle[w.to], w.share) + b_.at(-1, 0, w.lift), w.arm,
                 w.hand, 9);

@@ -40,7 +40,15 @@ enum class Tone : std::uint8_t {
 };
 
 /// Which line it is; the page decides the width at print size.
-enum class Pen : std::uint8_t { outline, inner, detail, handle, hatch, accent };
+enum class Pen : std::uint8_t {
+    outline,
+    inner,
+    detail,
+    handle,
+    hatch,
+    knuckle, ///< the half-arc round a knuckle that counts as seen: one each
+    accent
+};
 
 struct Area {
     std::vector<Outline> loops; ///< filled non-zero

@@ -200,7 +200,9 @@ Grid<std::uint8_t> Plate::cast_shadow() const {
 }
 
 void Plate::add_lines() {
-    Cracks found = cracks(depth_, regions_, faded_);
+    // A forearm is smooth: where the flesh of the wrist folds no line is wanted.
+    const auto forearm = where([&](std::size_t i) { return bare_.cell[i] > .3f; });
+    Cracks found = cracks(depth_, regions_, faded_, forearm);
     for (const Stroke& s : strokes(found, depth_, regions_.part, edges_)) {
         if (s.line.size() < 4) continue;
         const Pen pen = s.handle_edge ? Pen::handle : s.outline ? Pen::outline : Pen::inner;

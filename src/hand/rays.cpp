@@ -59,7 +59,7 @@ Rays::Way Rays::gather(std::span<const Culled> solids, const Rod* rod, Lanes x, 
         const Lanes px = x - s.ax, py = y - s.ay, along = px * s.bx + py * s.by;
         const Lanes t = within(along * c.inverse_plane, 0, 1);
         const Lanes dx = px - t * s.bx, dy = py - t * s.by;
-        const float reach = c.radius + std::max(s.melt, swell);
+        const float reach = c.radius + std::max(s.melt, 9.f);
         if (!any(dx * dx + dy * dy < reach * reach)) continue;
         const float melt = std::max(s.melt, 1e-3f);
         wide_.push_back({px, py, along, all(s.az), all(s.bx), all(s.by), all(s.bz), all(s.inverse),

@@ -104,8 +104,8 @@ KnuckleView knuckle_view(const Limbs& l, const Field& seen, int f) {
     return {double(count) / cap_points, count ? centre + sum * (ray.cap / count) : centre};
 }
 
-std::array<KnuckleView, fingers> knuckle_views(const Limbs& l) {
-    const Field seen = alone(l, players_camera(), Field::Parts::flesh);
+std::array<KnuckleView, fingers> knuckle_views(const Limbs& l, const Camera& camera) {
+    const Field seen = alone(l, camera, Field::Parts::flesh);
     std::array<KnuckleView, fingers> out;
     for (int f = 0; f < fingers; ++f)
         out[f] = knuckle_view(l, seen, f);
@@ -135,7 +135,7 @@ double v_degrees(const Limbs& l) {
 // Directions on our picture that read as each point: a convention, set so that one knuckle goes
 // with the chin, two with the trail eye, three with the trail shoulder and four with outside of it.
 namespace {
-constexpr std::array<double, 4> v_limits{-16, -5, 7, 20};
+constexpr std::array<double, 4> v_limits{-16, -5, 7, 19};
 }
 
 unit::VPoint v_point(double degrees) {

@@ -18,7 +18,8 @@ struct KnuckleView {
 inline constexpr double knuckle_share = .60;
 
 KnuckleView knuckle_view(const Limbs& limbs, const Field& seen, int finger);
-std::array<KnuckleView, fingers> knuckle_views(const Limbs& limbs);
+std::array<KnuckleView, fingers> knuckle_views(const Limbs& limbs,
+                                               const Camera& camera = players_camera());
 int knuckle_count(const std::array<KnuckleView, fingers>& views);
 
 /// Crease between thumb and forefinger, hand frame: its fork, its end between the metacarpal bases.

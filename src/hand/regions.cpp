@@ -32,9 +32,11 @@ class Sorter {
     Regions run() {
         find_borders();
         label();
-        drop_crumbs(out_, area_, d_.pixel);
+        const std::vector<std::uint8_t> crumb = drop_crumbs(out_, area_, d_.pixel);
         find_slivers();
         merge();
+        for (std::size_t i = 0; i < crumb.size(); ++i)
+            out_.sliver.cell[i] |= crumb[i];
         return std::move(out_);
     }
 

@@ -22,6 +22,7 @@ class Inker {
         bool taper_start = true, taper_end = true;
         Pen pen = Pen::detail;
         bool dotted = false;
+        bool whole = false; ///< one line at most: the longest run in sight
     };
 
     /// Newton steps onto the skin, then what is in sight.
@@ -64,7 +65,7 @@ class Inker {
     static Vec skin_normal(const Scene& s, Vec p) { return Scene{s.solids, nullptr}.normal(p); }
 
     void draw(const std::vector<Vec>& points, const std::vector<bool>& seen, const Style& style) {
-        Polyline run;
+        Polyline run, longest;
         bool cut_start = false;
         for (std::size_t i = 0; i <= points.size(); ++i) {
             if (i < points.size() && seen[i]) {
@@ -72,9 +73,11 @@ class Inker {
                 run.push_back(p_.page(points[i]));
                 continue;
             }
-            if (run.size() > 3) finish(run, style, cut_start, i < points.size());
+            if (style.whole && run.size() > longest.size()) longest = run;
+            if (!style.whole && run.size() > 3) finish(run, style, cut_start, i < points.size());
             run.clear();
         }
+        if (longest.size() > 3) finish(longest, style, false, true);
     }
 
     void finish(const Polyline& run, const Style& style, bool cut_start, bool cut_end) {
@@ -189,35 +192,40 @@ void thumb_lines(Inker& ink, const Limbs& l, const SkinLines& which) {
     }
 }
 
-/// Valleys between the knuckles, running out on the back of the hand, and tendons from the knuckles
-/// towards the wrist.
-void back_lines(Inker& ink, const Limbs& l) {
-    for (int f = 0; f + 1 < fingers; ++f) {
-        const Vec head = lerp(l.knuckle[f], l.knuckle[f + 1], .5);
-        const Vec base = lerp(l.body.ray[f].base, l.body.ray[f + 1].base, .5);
-        const Vec out = lerp(l.finger[f].bone[0], l.finger[f + 1].bone[0], .5);
-        const Vec m = unit_vector(head - base), up = square_to(ez, m);
-        Path path;
-        for (int i = 0; i <= 20; ++i) {
-            const double s = mix(9, -15, i / 20.0) * l.body.along; // beyond the heads, and behind
-            const Vec way = s > 0 ? unit_vector(out) * s : m * s;
-            path.push_back(head + way + up * l.body.wide(s > 0 ? 9 : 11));
-        }
-        ink.on_skin(path, {4, .16, true, true, Pen::detail});
+/// Round a knuckle that counts as seen, out of the valley on its little-finger side and under it.
+void knuckle_arc(Inker& ink, const Limbs& l, int f) {
+    constexpr double from = 125, to = -48; ///< degrees; 0 points to the wrist
+    const bool last = f == little_finger;
+    const Vec wrist = unit_vector(l.body.ray[f].base - l.knuckle[f]), up = square_to(ez, wrist);
+    const Vec beside = (l.knuckle[last ? f : f + 1] - l.knuckle[last ? f - 1 : f]) * .52;
+    const Vec ulnar = beside - wrist * dot(beside, wrist);
+    Path path;
+    for (int i = 0; i <= 28; ++i) {
+        const double a = in_radians(mix(from, to, i / 28.0));
+        path.push_back(l.knuckle[f] + ulnar * std::sin(a) +
+                       wrist * (l.body.along * 17 * std::cos(a)) + up * l.body.wide(11));
     }
-    struct Tendon {
-        int finger;
-        double from, to; ///< shares of the metacarpal from its head
-    };
-    for (const Tendon& t : {Tendon{index_finger, .24, .66}, Tendon{middle_finger, .22, .74},
-                            Tendon{ring_finger, .24, .64}}) {
-        const Ray& ray = l.body.ray[t.finger];
-        Path path;
-        for (int i = 0; i <= 20; ++i) {
-            const double s = mix(t.from, t.to, i / 20.0);
-            path.push_back(lerp(l.knuckle[t.finger], ray.base, s) + l.body.at(0, 0, 16));
-        }
-        ink.on_skin(path, {10, .24, true, true, Pen::detail});
+    ink.on_skin(path, {3, .05, false, true, Pen::knuckle, false, true});
+}
+
+/// From behind the knuckle towards the wrist.
+void tendon(Inker& ink, const Limbs& l, int f) {
+    constexpr double from = .40, to = .80; ///< shares of the metacarpal from its head
+    Path path;
+    for (int i = 0; i <= 20; ++i) {
+        path.push_back(lerp(l.knuckle[f], l.body.ray[f].base, mix(from, to, i / 20.0)) +
+                       l.body.at(0, 0, 16));
+    }
+    ink.on_skin(path, {8, .2, true, true, Pen::detail, false, true});
+}
+
+/// What a reader counts: every knuckle that this eye sees, with the tendon that leads to it.
+void back_lines(Inker& ink, const Limbs& l, const Camera& camera, bool tendons) {
+    const auto views = knuckle_views(l, camera);
+    for (int f = 0; f < fingers; ++f) {
+        if (views[f].share < knuckle_share) continue;
+        knuckle_arc(ink, l, f);
+        if (tendons) tendon(ink, l, f);
     }
 }
 
@@ -235,9 +243,9 @@ void crease_line(Plate& plate, const Limbs& l) {
     Polyline line;
     for (int i = 0; i <= 20; ++i) {
         const double t = i / 20.0;
-        line.push_back(from + way * (.62 * t) + across * (.05 * std::sin(t * 3)));
+        line.push_back(from + way * (.78 * t) + across * (.06 * std::sin(t * 3)));
     }
-    plate.add(Line{fitted(line, .1, false), Pen::inner, false, true});
+    plate.add(Line{fitted(line, .1, false), Pen::outline, false, true});
 }
 
 void palm_lines(Inker& ink) {
@@ -261,7 +269,7 @@ void add_skin_lines(Plate& plate, const Limbs& limbs, const SkinLines& which) {
     for (int f = 0; f < fingers; ++f)
         finger_lines(ink, limbs, f, which);
     thumb_lines(ink, limbs, which);
-    if (which.back) back_lines(ink, limbs);
+    if (which.back) back_lines(ink, limbs, plate.shot().camera, which.crease);
     if (which.crease) crease_line(plate, limbs);
     if (which.palm) palm_lines(ink);
 }

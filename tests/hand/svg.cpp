@@ -41,6 +41,7 @@ double points(Pen pen) {
     case Pen::outline:
         return .9;
     case Pen::inner:
+    case Pen::knuckle:
         return .7;
     case Pen::detail:
         return .5;
