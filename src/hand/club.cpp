@@ -7,34 +7,31 @@ namespace {
 
 constexpr double pi = std::numbers::pi;
 
-/// An iron soled on the ground as the player sees it from above, millimetres: hosel at the origin,
-/// toe up the page, the lofted face turned up towards the left where the ball lies.
+/// An iron soled on the ground as the player sees it from above, millimetres: the hosel's axis at
+/// the origin, toe up the page, the lofted face turned up towards the left where the ball lies.
 struct Head {
-    Polyline body;    ///< all that is seen
-    Polyline leading; ///< the edge nearest the ball
-    Polyline topline; ///< where face and top edge meet
+    Polyline body;             ///< all that is seen
+    Polyline leading;          ///< the straight edge nearest the ball
+    Polyline face, top_inside; ///< what is seen of the face; where it meets the thin top line
     std::vector<Polyline> grooves;
 };
 
+constexpr double leading_x = -9.5; ///< of the leading edge
+
 Head iron() {
     Head h;
-    h.leading = {{-5, -3},   {-11, -8},    {-14, -16}, {-15, -26},
-                 {-15, -42}, {-14.6, -58}, {-13, -68}, {-9, -75}};
-    h.body = h.leading;
-    for (const Dot d : Polyline{{-2, -80},
-                                {7, -82},
-                                {15, -79},
-                                {19, -71},
-                                {18, -58},
-                                {14, -42},
-                                {9.5, -26},
-                                {6.5, -13},
-                                {5, -3}}) {
-        h.body.push_back(d);
-    }
-    h.topline = {{2.2, -6}, {4.6, -18}, {9.2, -38}, {13, -56}, {13.6, -68}, {10, -76}, {2, -79.5}};
-    for (const double x : {-10.5, -6.0, -1.5, 3.0})
-        h.grooves.push_back({{x, -22 - std::max(x, -3.0) - 3}, {x, -64}});
+    h.leading = {{leading_x, -17}, {leading_x, -67}};
+    h.body = {{-6.8, 4},   {-7.2, -4},  {-8.6, -11}, {leading_x, -18}, {leading_x, -40},
+              {-9.5, -62}, {-8.8, -70}, {-5, -77},   {2, -81},         {11, -82},
+              {18, -79},   {22.5, -73}, {23, -66},   {18.4, -46},      {13.4, -26},
+              {9, -11},    {7, -3},     {6.8, 4}};
+    h.top_inside = {{3.6, -9}, {9, -26}, {14, -46}, {18.6, -65}, {17.6, -72}, {11, -77.6}};
+    h.face = h.top_inside;
+    for (const Dot d :
+         Polyline{{3, -77.4}, {-2.6, -74}, {-6.4, -68}, {-7.4, -60}, {-7.4, -20}, {-5, -11}})
+        h.face.push_back(d);
+    for (const double x : {-4.2, -.6, 3.0, 6.6})
+        h.grooves.push_back({{x, -32}, {x, -58}});
     return h;
 }
 
@@ -58,20 +55,37 @@ Outline polygon(const Polyline& line, bool closed) {
     return o;
 }
 
-/// The shaft's end below the break, running into the head.
-void add_shaft(Plate& plate, Dot from, Dot to, double r, double neck) {
+/// From the break to the hosel: shaft, the dark ring of the ferrule, and the hosel that the blade
+/// grows out of. It stands still when the face turns.
+void add_neck(Plate& plate, Dot from, Dot to, double scale) {
+    constexpr double shaft = 5.2, ferrule = 6.2, hosel = 6.8, high = 12, ring = 6; // millimetres
     const Dot along = unit_vector(to - from), normal{-along.y, along.x};
-    Polyline rod;
+    const auto at = [&](double aside, double before) {
+        return to + normal * (aside * scale) - along * (before * scale);
+    };
+    Polyline end;
     for (int i = -8; i <= 8; ++i)
-        rod.push_back(from + normal * (r * i / 8.0) + along * (.35 * r * std::sin(i / 8.0 * pi)));
-    const Polyline start = rod;
-    rod.push_back(to + normal * neck);
-    rod.push_back(to - normal * neck);
+        end.push_back(from + normal * (shaft * scale * i / 8.0) +
+                      along * (.35 * shaft * scale * std::sin(i / 8.0 * pi)));
+    Polyline rod = end;
+    rod.push_back(at(shaft, high + ring));
+    rod.push_back(at(-shaft, high + ring));
     plate.add(Area{{polygon(rod, true)}, Tone::club});
-    plate.add(Line{fitted(start, .1, false), Pen::inner, false, false});
+    plate.add(Line{fitted(end, .1, false), Pen::inner, false, false});
+    const Dot tip = along * (4 * scale);
+    const Polyline cup{at(hosel, high), at(hosel, -2),           at(4.6, -5) + tip * .5,
+                       at(0, -5) + tip, at(-4.6, -5) + tip * .5, at(-hosel, -2),
+                       at(-hosel, high)};
+    plate.add(Area{{polygon(cup, true)}, Tone::club});
+    plate.add(Area{{polygon({at(ferrule, high + ring), at(hosel, high), at(-hosel, high),
+                             at(-ferrule, high + ring)},
+                            true)},
+                   Tone::mark});
     for (const double g : {-1.0, 1.0}) {
-        plate.add(Line{polygon({from + normal * (g * r), to + normal * (g * neck)}, false),
+        plate.add(Line{polygon({from + normal * (g * shaft * scale), at(g * shaft, high)}, false),
                        Pen::outline, false, false});
+        plate.add(Line{polygon({at(g * hosel, high), at(g * hosel, -4)}, false), Pen::outline,
+                       false, false});
     }
 }
 
@@ -86,12 +100,12 @@ void add_dashes(Plate& plate, Dot from, Dot to, double on, double off) {
 /// Where the leading edge would be if it were square, and how far from it it is.
 void add_square(Plate& plate, Dot heel, Dot edge, double scale) {
     const Dot up{0, -1};
-    const double reach = 80 * scale;
+    const double reach = 73 * scale;
     if (std::abs(edge.x) > .02) { // a wedge the eye can see
         Polyline wedge{heel};
         const double a = std::atan2(edge.x, -edge.y);
         for (int i = 0; i <= 8; ++i)
-            wedge.push_back(heel + Dot{std::sin(a * i / 8), -std::cos(a * i / 8)} * (76 * scale));
+            wedge.push_back(heel + Dot{std::sin(a * i / 8), -std::cos(a * i / 8)} * (69 * scale));
         plate.add(Area{{polygon(wedge, true)}, Tone::accent});
     }
     add_dashes(plate, heel, heel + up * reach, 2.6 * scale, 2 * scale);
@@ -107,6 +121,20 @@ void add_ball(Plate& plate, Dot centre, double scale) {
     }
     plate.add(Area{{fitted(round, .03, true)}, Tone::club});
     plate.add(Line{fitted(round, .03, true), Pen::outline, false, false});
+    for (const Dot d : Polyline{{0, 0},
+                                {.52, 0},
+                                {-.52, 0},
+                                {.26, .45},
+                                {-.26, .45},
+                                {.26, -.45},
+                                {-.26, -.45}}) { // a few dimples: a ball, not a ring
+        Polyline arc;
+        for (int i = 0; i <= 8; ++i) {
+            const double a = in_radians(20 + 17.5 * i);
+            arc.push_back(centre + d * r + Dot{std::cos(a), std::sin(a)} * (.13 * r));
+        }
+        plate.add(Line{fitted(arc, .03, false), Pen::detail, false, false});
+    }
     const Dot from = centre - Dot{r + 3 * scale, 0}, tip = from - Dot{34 * scale, 0};
     plate.add(Line{polygon({from, tip}, false), Pen::outline, false, false});
     plate.add(Line{
@@ -121,25 +149,28 @@ void add_club(Plate& plate, double size, double face) {
     const double scale = .60 * size;
     const Dot along = unit_vector(plate.handle_direction());
     const Dot from = plate.handle_point(plate.shot().handle_end) + along * (6 * size);
-    const Dot to = from + along * (14 * size);
+    const Dot to = from + along * (17 * size);
     const Head head = iron();
     const auto at = [&](const Polyline& p) { return placed(p, to, scale, face); };
-    const auto line = [&](const Polyline& p, Pen pen, bool taper) {
-        plate.add(Line{fitted(smoothed(resampled(at(p), .5 * scale), false, 3), .1, false), pen,
-                       taper, taper});
+    const auto smooth = [&](const Polyline& p, bool closed) {
+        return fitted(smoothed(resampled(at(p), .5 * scale), closed, 3), .1, closed);
     };
-    const Polyline edge = at({{-15, -10}, {-15, -60}});
-    add_ball(plate, at({{-15 - 4 - ball_radius, -40}})[0], scale);
-    const Polyline body = smoothed(resampled(at(head.body), .5 * scale), true, 3);
-    plate.add(Area{{fitted(body, .1, true)}, Tone::club});
+    const Polyline edge = at(head.leading);
+    // The ball lies still while the face turns, clear of leading edge and square line.
+    const Dot middle = at({{leading_x, -42}})[0];
+    const double beside = std::min({middle.x, edge[0].x, edge[1].x}) - (4 + ball_radius) * scale;
+    add_ball(plate, {beside, to.y - 42 * scale}, scale);
+    const Outline body = smooth(head.body, true);
+    plate.add(Area{{body}, Tone::club});
+    plate.add(Area{{smooth(head.face, true)}, Tone::shade});
     add_square(plate, edge[0], unit_vector(edge[1] - edge[0]), scale);
-    plate.add(Line{fitted(body, .1, true), Pen::outline, false, false});
+    plate.add(Line{body, Pen::outline, false, false});
     for (const Polyline& groove : head.grooves)
-        plate.add(Line{polygon(at(groove), false), Pen::hatch, false, false});
-    line(head.topline, Pen::detail, false);
-    line(head.leading, Pen::handle, true);
-    add_shaft(plate, from, to + along * (3 * size), 4.6 * size, 3.4 * size);
-    plate.anchor("leading edge", at({{-15, -42}})[0]);
+        plate.add(Line{polygon(at(groove), false), Pen::detail, false, false});
+    plate.add(Line{smooth(head.top_inside, false), Pen::detail, false, true});
+    plate.add(Line{polygon(edge, false), Pen::handle, false, false});
+    add_neck(plate, from, to, scale);
+    plate.anchor("leading edge", middle);
 }
 
 } // namespace hand

@@ -6,7 +6,7 @@
 namespace hand {
 
 inline constexpr float certain_jump = 2.0f, faint_jump = 0.55f; ///< steps in depth, millimetres
-inline constexpr float folded = 1.8f; ///< times as much where a surface folds over itself
+inline constexpr float folded = 3.0f; ///< times as much where a surface folds over itself
 inline constexpr float certain_crease = 0.788f,
                        faint_crease = 0.920f; ///< cosines of 38 and 23 degrees
 

@@ -32,7 +32,7 @@ class Finder {
             }
         }
         drop_weak();
-        for (int round = 0; round < 3 && drop_short(); ++round) {
+        for (int round = 0; round < 6 && drop_short(); ++round) {
         }
         return std::move(c_);
     }

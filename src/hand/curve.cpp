@@ -84,4 +84,27 @@ double area(const Polyline& line) {
     return a / 2;
 }
 
+void blunt(Polyline& line, bool closed, double reach) {
+    constexpr double back = -.82;
+    const int n = int(line.size()), most = n / 4;
+    const auto at = [&](int i) -> Dot& { return line[(i + n) % n]; };
+    const auto walk = [&](int from, int way) { // to the point that lies `reach` along the line
+        double gone = 0;
+        int i = from;
+        while (gone < reach && std::abs(i - from) < most && (closed || (i > 0 && i < n - 1))) {
+            gone += length(at(i + way) - at(i));
+            i += way;
+        }
+        return i;
+    };
+    for (int i = 0; i < n; ++i) {
+        const int from = walk(i, -1), to = walk(i, 1);
+        const Dot a = at(from), b = at(to), tip = at(i);
+        if (from == i || to == i || dot(unit_vector(tip - a), unit_vector(b - tip)) > back)
+            continue;
+        for (int k = from + 1; k < to; ++k)
+            at(k) = lerp(a, b, double(k - from) / (to - from));
+    }
+}
+
 } // namespace hand

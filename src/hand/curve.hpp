@@ -20,6 +20,9 @@ Dot unit_vector(Dot d);
 /// Length along the line up to each point.
 std::vector<double> arc_length(const Polyline& line);
 
+/// Cuts the tips off cusps: where the way turns back within `reach` it goes straight across.
+void blunt(Polyline& line, bool closed, double reach);
+
 /// Gaussian along the line, `sigma` in points. Open ends stay where they are; a closed line is
 /// given without repeating its first point.
 Polyline smoothed(const Polyline& line, bool closed, double sigma);

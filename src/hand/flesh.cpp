@@ -76,8 +76,8 @@ class Builder {
             Finger to;
             double beyond, aside, share, lift, arm, hand;
         };
-        for (const Bridge& w : {Bridge{little_finger, 46, 8, 1, 1, 13.5, 10.5},
-                                Bridge{ring_finger, 54, 6, 1, 1.5, 15, 10.5},
+        for (const Bridge& w : {Bridge{little_finger, 46, 8, .93, .5, 13.5, 10.4},
+                                Bridge{ring_finger, 54, 6, .95, 1.5, 15, 10.5},
                                 Bridge{middle_finger, 46, 3, .86, 2, 16, 10.5}}) {
             add(l_.wrist + l_.arm * (b_.along * w.beyond) + out * b_.wide(w.aside),
                 lerp(b_.ray[w.to].base, l_.knuckle[w.to], w.share) + b_.at(-1, 0, w.lift), w.arm,

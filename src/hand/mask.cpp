@@ -65,7 +65,7 @@ Grid<std::uint8_t> eroded(const Grid<std::uint8_t>& mask, int n) {
     return joined(mask, n, [](std::uint8_t a, std::uint8_t b) { return std::uint8_t(a & b); });
 }
 
-void calm(Grid<std::uint8_t>& mask, const Grid<std::uint8_t>& within, int least) {
+void calm(Grid<std::uint8_t>& mask, const Grid<std::uint8_t>& within, int island, int hole) {
     const int w = mask.width;
     for (const bool tone : {false, true}) { // holes first: they may join islands
         Grid<std::uint8_t> seen(w, mask.height, 0);
@@ -89,7 +89,7 @@ void calm(Grid<std::uint8_t>& mask, const Grid<std::uint8_t>& within, int least)
                 if (i >= w) visit(i - w);
                 if (i + w < int(mask.size())) visit(i + w);
             }
-            if (int(group.size()) >= least) continue;
+            if (int(group.size()) >= (tone ? island : hole)) continue;
             for (const int i : group)
                 mask.cell[i] = !tone;
         }

@@ -11,9 +11,9 @@ namespace hand {
 Grid<std::uint8_t> dilated(const Grid<std::uint8_t>& mask, int n);
 Grid<std::uint8_t> eroded(const Grid<std::uint8_t>& mask, int n);
 
-/// Without islands of the mask smaller than `least` pixels, and without holes of it in `within` so
-/// small.
-void calm(Grid<std::uint8_t>& mask, const Grid<std::uint8_t>& within, int least);
+/// Without holes of the mask in `within` smaller than `hole` pixels, and without its own islands
+/// smaller than `island`.
+void calm(Grid<std::uint8_t>& mask, const Grid<std::uint8_t>& within, int island, int hole);
 
 /// Gaussian mean over the masked pixels only (three box passes), row by row and column by column.
 Grid<float> mean_within(const Grid<float>& value, const Grid<std::uint8_t>& mask, double sigma);

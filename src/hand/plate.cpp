@@ -126,11 +126,11 @@ void Plate::shade_handle(const Grid<std::uint8_t>& rod) {
     const auto drop = drop_shadow();
     area(
         tidy(where([&](std::size_t i) { return rod.cell[i] && (light(i) < .22f || drop.cell[i]); }),
-             rod, 1.4, 110),
-        Tone::handle_shade, 2.2, 12);
+             rod, 1.4, 60, 120),
+        Tone::handle_shade, 1.55, 12);
     area(
         tidy(where([&](std::size_t i) { return rod.cell[i] && light(i) > .955f && !drop.cell[i]; }),
-             rod, .7, 90),
+             rod, .7, 90, 90),
         Tone::handle_light, 1.55, 90); // only long streaks: drops would look like holes
 }
 
@@ -143,18 +143,20 @@ void Plate::shade_skin(const Grid<std::uint8_t>& flesh) {
                   return flesh.cell[i] && bare_.cell[i] < 1 &&
                          (soft.cell[i] < thinned || (cast.cell[i] && bare_.cell[i] < .5f));
               }),
-              flesh, 1.2, 60),
+              flesh, 1.2, 60, 70),
          Tone::shade, 2.4, 40);
 }
 
 /// Small things of either tone go: first by width, then by area.
 Grid<std::uint8_t> Plate::tidy(const Grid<std::uint8_t>& mask, const Grid<std::uint8_t>& within,
-                               double open, double least) const {
+                               double open, double island, double hole) const {
     const int n = int(std::lround(open / depth_.pixel));
-    auto m = dilated(eroded(eroded(dilated(mask, n), n), n), n);
+    auto m = eroded(dilated(mask, n), n);
     for (std::size_t i = 0; i < m.size(); ++i)
         m.cell[i] &= within.cell[i];
-    calm(m, within, int(least / (depth_.pixel * depth_.pixel)));
+    m = dilated(eroded(m, n), n);
+    const double pixel = depth_.pixel * depth_.pixel;
+    calm(m, within, int(island / pixel), int(hole / pixel));
     return m;
 }
 

@@ -71,7 +71,7 @@ class Plate {
     Grid<std::uint8_t> cast_shadow() const;
     Grid<std::uint8_t> drop_shadow() const;
     Grid<std::uint8_t> tidy(const Grid<std::uint8_t>& mask, const Grid<std::uint8_t>& within,
-                            double open, double least) const;
+                            double open, double island, double hole) const;
     template <class F>
     Grid<std::uint8_t> where(F&& f) const;
     void area(const Grid<std::uint8_t>& mask, Tone tone, double sigma, double least);

@@ -135,7 +135,7 @@ double v_degrees(const Limbs& l) {
 // Directions on our picture that read as each point: a convention, set so that one knuckle goes
 // with the chin, two with the trail eye, three with the trail shoulder and four with outside of it.
 namespace {
-constexpr std::array<double, 4> v_limits{-16, -5, 7, 19};
+constexpr std::array<double, 4> v_limits{-19, -7, 5, 17};
 }
 
 unit::VPoint v_point(double degrees) {
@@ -146,7 +146,7 @@ unit::VPoint v_point(double degrees) {
 }
 
 double v_middle(unit::VPoint point) {
-    constexpr std::array<double, 5> middle{-20, -10, 1, 13, 26};
+    constexpr std::array<double, 5> middle{-23, -13, -1, 11, 25};
     return middle[std::size_t(point)];
 }
 

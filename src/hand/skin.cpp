@@ -25,8 +25,8 @@ class Inker {
         bool whole = false; ///< one line at most: the longest run in sight
     };
 
-    /// Newton steps onto the skin, then what is in sight.
-    void on_skin(const Path& path, const Style& style) {
+    /// Newton steps onto the skin, then what is in sight. Whether a whole line was drawn.
+    bool on_skin(const Path& path, const Style& style) {
         const Scene scene = p_.field().scene();
         std::vector<Vec> points;
         std::vector<bool> seen;
@@ -37,9 +37,10 @@ class Inker {
                 at = at - n * skin_distance(scene, at);
             }
             points.push_back(at);
-            seen.push_back(n.z > style.facing && p_.in_sight(at, 1.4));
+            const double slope = p_.depth().pixel / std::max(n.z, .1); // of a steep place
+            seen.push_back(n.z > style.facing && p_.in_sight(at, std::max(1.4, slope)));
         }
-        draw(points, seen, style);
+        return draw(points, seen, style);
     }
 
     /// Dropped on the palm along the hand's own normal.
@@ -64,7 +65,7 @@ class Inker {
     }
     static Vec skin_normal(const Scene& s, Vec p) { return Scene{s.solids, nullptr}.normal(p); }
 
-    void draw(const std::vector<Vec>& points, const std::vector<bool>& seen, const Style& style) {
+    bool draw(const std::vector<Vec>& points, const std::vector<bool>& seen, const Style& style) {
         Polyline run, longest;
         bool cut_start = false;
         for (std::size_t i = 0; i <= points.size(); ++i) {
@@ -77,15 +78,20 @@ class Inker {
             if (!style.whole && run.size() > 3) finish(run, style, cut_start, i < points.size());
             run.clear();
         }
-        if (longest.size() > 3) finish(longest, style, false, true);
+        return longest.size() > 3 && finish(longest, style, false, true);
     }
 
-    void finish(const Polyline& run, const Style& style, bool cut_start, bool cut_end) {
-        if (arc_length(run).back() < style.least) return;
-        const Polyline line = smoothed(resampled(run, .35), false, 4);
-        if (style.dotted) return dots(line, style.pen);
+    bool finish(const Polyline& run, const Style& style, bool cut_start, bool cut_end) {
+        if (arc_length(run).back() < style.least) return false;
+        Polyline line = smoothed(resampled(run, .35), false, 4);
+        blunt(line, false, 1.5);
+        if (style.dotted) {
+            dots(line, style.pen);
+            return true;
+        }
         p_.add(Line{fitted(line, .12, false), style.pen, style.taper_start || cut_start,
                     style.taper_end || cut_end});
+        return true;
     }
 
     void dots(const Polyline& line, Pen pen) {
@@ -150,7 +156,7 @@ void finger_lines(Inker& ink, const Limbs& l, int i, const SkinLines& which) {
     }
     if (which.nails) {
         ink.on_skin(nail(f.joint[2], f.joint[3], f.axis, ray.radius[3], .76, .46),
-                    {2.2, .10, false, false, Pen::inner});
+                    {7, .10, false, false, Pen::inner});
     }
     if (!which.palm) return;
     for (const auto& [j, from, offsets] :
@@ -192,12 +198,13 @@ void thumb_lines(Inker& ink, const Limbs& l, const SkinLines& which) {
     }
 }
 
+const Inker::Style arc_style{5, .05, false, true, Pen::knuckle, false, true};
+
 /// Round a knuckle that counts as seen, out of the valley on its little-finger side and under it.
-void knuckle_arc(Inker& ink, const Limbs& l, int f) {
-    constexpr double from = 125, to = -48; ///< degrees; 0 points to the wrist
-    const bool last = f == little_finger;
+Path arc_out_of_valley(const Limbs& l, int f) {
+    constexpr double from = 125, to = -22; // degrees; 0 points to the wrist
     const Vec wrist = unit_vector(l.body.ray[f].base - l.knuckle[f]), up = square_to(ez, wrist);
-    const Vec beside = (l.knuckle[last ? f : f + 1] - l.knuckle[last ? f - 1 : f]) * .52;
+    const Vec beside = (l.knuckle[f + 1] - l.knuckle[f]) * .52;
     const Vec ulnar = beside - wrist * dot(beside, wrist);
     Path path;
     for (int i = 0; i <= 28; ++i) {
@@ -205,7 +212,24 @@ void knuckle_arc(Inker& ink, const Limbs& l, int f) {
         path.push_back(l.knuckle[f] + ulnar * std::sin(a) +
                        wrist * (l.body.along * 17 * std::cos(a)) + up * l.body.wide(11));
     }
-    ink.on_skin(path, {3, .05, false, true, Pen::knuckle, false, true});
+    return path;
+}
+
+/// The same smaller and flat on the picture: for a knuckle whose valley lies behind the edge.
+void flat_arc(Plate& plate, const Limbs& l, int f, Vec seen) {
+    const Dot at = plate.page(l, seen);
+    const Dot inwards = unit_vector(plate.page(l, lerp(l.knuckle[f], l.body.ray[f].base, .5)) - at);
+    const Dot across{-inwards.y, inwards.x};
+    // Not over the other hand.
+    const int id = plate.surface_on_page(at + inwards * l.body.ray[f].cap);
+    if (id < 0 || id == rod_surface || (id >= second_hand) != l.reversed) return;
+    Polyline line;
+    for (int i = 0; i <= 20; ++i) {
+        const double a = in_radians(mix(-62, 62, i / 20.0));
+        line.push_back(at +
+                       (inwards * std::cos(a) + across * std::sin(a)) * (l.body.ray[f].cap * .8));
+    }
+    plate.add(Line{fitted(line, .1, false), Pen::knuckle, true, true});
 }
 
 /// From behind the knuckle towards the wrist.
@@ -220,12 +244,16 @@ void tendon(Inker& ink, const Limbs& l, int f) {
 }
 
 /// What a reader counts: every knuckle that this eye sees, with the tendon that leads to it.
-void back_lines(Inker& ink, const Limbs& l, const Camera& camera, bool tendons) {
+void back_lines(Plate& plate, const Limbs& l, bool tendons) {
+    Inker ink(plate, l);
+    const Camera& camera = plate.shot().camera;
     const auto views = knuckle_views(l, camera);
     for (int f = 0; f < fingers; ++f) {
         if (views[f].share < knuckle_share) continue;
-        knuckle_arc(ink, l, f);
-        if (tendons) tendon(ink, l, f);
+        const bool own_valley = f != little_finger;
+        if (!own_valley || !ink.on_skin(arc_out_of_valley(l, f), arc_style))
+            flat_arc(plate, l, f, views[f].at);
+        if (tendons && f != little_finger) tendon(ink, l, f);
     }
 }
 
@@ -269,7 +297,7 @@ void add_skin_lines(Plate& plate, const Limbs& limbs, const SkinLines& which) {
     for (int f = 0; f < fingers; ++f)
         finger_lines(ink, limbs, f, which);
     thumb_lines(ink, limbs, which);
-    if (which.back) back_lines(ink, limbs, plate.shot().camera, which.crease);
+    if (which.back) back_lines(plate, limbs, which.crease);
     if (which.crease) crease_line(plate, limbs);
     if (which.palm) palm_lines(ink);
 }

@@ -6,6 +6,7 @@ namespace hand {
 namespace {
 
 constexpr double smoothing = 1.55; ///< millimetres
+constexpr double blunting = 1.2;   ///< millimetres
 
 /// Corners where the handle is the nearer surface, or borders on paper: there its edge is the line.
 bool on_handle_edge(const Depth& d, const Grid<Part>& part, int corner) {
@@ -76,6 +77,7 @@ class Drawer {
         s.closed = run.front() == run.back() && run.size() > 8;
         Mapped m = mapped(run, s.closed, d_, part_);
         m.line = smoothed(m.line, s.closed, smoothing / d_.pixel);
+        blunt(m.line, s.closed, blunting);
         edges_.straighten(m.line, m.on_edge);
         std::size_t outer = 0, edge = 0;
         for (std::size_t i = 0; i + 1 < run.size(); ++i) {
@@ -204,6 +206,7 @@ std::vector<Outline> loops(const Grid<std::uint8_t>& mask, const Depth& depth,
         Mapped m = mapped(run, true, depth, part);
         if (std::abs(area(m.line)) < least_area) continue;
         m.line = smoothed(m.line, true, sigma / depth.pixel);
+        blunt(m.line, true, blunting);
         edges.straighten(m.line, m.on_edge);
         out.push_back(fitted(m.line, tolerance, true));
     }

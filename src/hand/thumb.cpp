@@ -39,7 +39,7 @@ void place_thumb(Limbs& l) {
         joint = joint - u;
     }
     // Drawn up too far a thumb would stand off the handle like an elbow.
-    constexpr double least_stretched = .86;
+    constexpr double least_stretched = .9;
     for (double at = s; length(joint - saddle) < least_stretched * (l0 + l1) && at < farthest;
          ++at) {
         tip = tip + u;
@@ -47,7 +47,7 @@ void place_thumb(Limbs& l) {
     }
     const Vec e = unit_vector(joint - saddle);
     const double d = length(joint - saddle), x = (d * d + l0 * l0 - l1 * l1) / (2 * d);
-    const Vec pole = square_to({1, -.3, .1}, e); // its middle joint bulges outwards
+    const Vec pole = square_to(n * .55 - t, e); // its middle joint bulges to the trail side
     l.thumb = {saddle, saddle + e * x + pole * std::sqrt(std::max(l0 * l0 - x * x, 0.0)), joint,
                tip};
 }

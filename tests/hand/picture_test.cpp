@@ -110,6 +110,26 @@ TEST_CASE("The golfer's eye marks exactly the counted knuckles") {
     }
 }
 
+TEST_CASE("Each knuckle that counts has one half-arc, and no other has") {
+    for (const Build build : {Build::large, Build::small, Build::child}) {
+        for (const unit::Lay lay : {unit::Lay::fingers, unit::Lay::palm}) {
+            for (int n = 0; n <= 8; ++n) {
+                Wish w = plain(n / 2., lay);
+                w.build = build;
+                const auto p = pose(w);
+                const Picture picture = draw(*p, View::golfers_eye);
+                int arcs = 0;
+                for (const auto& mark : picture.marks) {
+                    const Line* l = std::get_if<Line>(&mark);
+                    if (l && l->pen == Pen::knuckle) ++arcs;
+                }
+                INFO("build " << int(build) << ", lay " << int(lay) << ", " << n / 2.);
+                CHECK(arcs == facts(*p).knuckles);
+            }
+        }
+    }
+}
+
 TEST_CASE("The leading edge turns with the face") {
     Wish square = plain(2), open = square;
     open.face_degrees = 20;
