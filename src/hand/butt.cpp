@@ -36,7 +36,7 @@ void add_butt_cap(Plate& plate, const Limbs& l) {
 }
 
 void hatch_pad(Plate& plate, const Limbs& l, double angle, double near, double far) {
-    constexpr double half = 62, step = .5, pitch = 3.2;
+    constexpr double half = 62, step = .5, pitch = 4.4;
     const Dot c = plate.page(l, l.handle.butt);
     const Dot middle = plate.page(l, flank(l, 0, angle)) - c;
     const double r = l.handle.radius, pad = std::atan2(middle.y, middle.x);
@@ -58,7 +58,7 @@ void hatch_pad(Plate& plate, const Limbs& l, double angle, double near, double f
             const bool in = u <= reach && inside(p);
             if (in && !from) from = p;
             if (!in && from) {
-                if (length(last - *from) > 1.5) plate.add(straight(*from, last, Pen::detail));
+                if (length(last - *from) > 1.5) plate.add(straight(*from, last, Pen::inner));
                 from.reset();
             }
             last = p;

@@ -33,7 +33,8 @@ struct Regions {
 
 /// Regions that stay thinner than 1.7 mm are handed to their neighbours: no reader could tell them
 /// from a fat line.
-Regions regions(const Depth& depth);
+/// Views of the paper smaller than `least_hole` square millimetres close.
+Regions regions(const Depth& depth, double least_hole = 10);
 
 /// Cracks that are lines, weak ones only where they continue strong ones, without stubs and specks.
 /// `faded` pixels have run out into the paper; between two `quiet` ones of a hand there is no line.

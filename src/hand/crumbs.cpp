@@ -1,14 +1,15 @@
 #include "hand/crumbs.hpp"
 
 #include <algorithm>
+#include <array>
 #include <map>
 #include <numeric>
 
 namespace hand {
 namespace {
 
-/// Of paper, hands and handle: what is smaller goes, square millimetres.
-constexpr double smallest[]{10, 14, 14, 70};
+/// Of hands and handle: what is smaller goes, square millimetres.
+constexpr double smallest_flesh = 14, smallest_handle = 70;
 /// A crescent of flesh between hand and handle: area and width.
 constexpr double crescent = 75, slim = 2.4;
 
@@ -20,10 +21,12 @@ struct Round {
 
 class Sweeper {
   public:
-    Sweeper(Regions& regions, const std::vector<int>& area, double pixel)
+    Sweeper(Regions& regions, const std::vector<int>& area, double pixel, double least_hole)
         : g_(regions)
         , area_(area)
         , pixel_(pixel)
+        , largest_(std::max(crescent, least_hole))
+        , smallest_{least_hole, smallest_flesh, smallest_flesh, smallest_handle}
         , part_(area.size(), Part::paper) {
         for (std::size_t i = 0; i < g_.part.size(); ++i)
             part_[g_.label.cell[i]] = g_.part.cell[i];
@@ -55,8 +58,8 @@ class Sweeper {
         std::map<std::pair<int, int>, int> out;
         const auto note = [&](int a, int b) {
             if (a == b) return;
-            if (size(a) < crescent) ++out[{a, b}];
-            if (size(b) < crescent) ++out[{b, a}];
+            if (size(a) < largest_) ++out[{a, b}];
+            if (size(b) < largest_) ++out[{b, a}];
         };
         for (int r = 0; r + 1 < g_.label.height; ++r) {
             for (int c = 0; c + 1 < g_.label.width; ++c) {
@@ -71,7 +74,7 @@ class Sweeper {
     int rank(Part own, Part other, int sides) const {
         constexpr int touch = 6;
         if (sides <= touch || own == Part::paper) return 0;
-        return other == Part::paper ? 2 : other == Part::handle ? 1 : 0;
+        return other == Part::paper ? 2 : is_hand(other) ? 1 : 0;
     }
 
     std::map<int, Round> rounds() const {
@@ -97,20 +100,21 @@ class Sweeper {
             return true;
         // A patch of skin between lines of the same hand is part of its drawing.
         const bool loose = !flesh || round.foreign * 10 > round.whole * 3;
-        return loose && size(own) < smallest[int(part_[own])];
+        return loose && size(own) < smallest_[std::size_t(part_[own])];
     }
 
     Regions& g_;
     const std::vector<int>& area_;
-    double pixel_;
-    std::vector<Part> part_; ///< by label
+    double pixel_, largest_;
+    std::array<double, 4> smallest_; ///< by part
+    std::vector<Part> part_;         ///< by label
 };
 
 } // namespace
 
-std::vector<std::uint8_t> drop_crumbs(Regions& regions, const std::vector<int>& area,
-                                      double pixel) {
-    return Sweeper(regions, area, pixel).run();
+std::vector<std::uint8_t> drop_crumbs(Regions& regions, const std::vector<int>& area, double pixel,
+                                      double least_hole) {
+    return Sweeper(regions, area, pixel, least_hole).run();
 }
 
 } // namespace hand

@@ -5,9 +5,10 @@
 
 namespace hand {
 
-/// Hands them whole to one neighbour: to the paper where they border on it, else flesh seen between
-/// hand and handle to the handle, else where their border is longest. `area` in pixels by label.
-/// Returns which pixels moved.
-std::vector<std::uint8_t> drop_crumbs(Regions& regions, const std::vector<int>& area, double pixel);
+/// Hands them whole to one neighbour: to the paper where they border on it, else to the hand, else
+/// where their border is longest. `area` in pixels by label; views of the paper below `least_hole`
+/// square millimetres close. Returns which pixels moved.
+std::vector<std::uint8_t> drop_crumbs(Regions& regions, const std::vector<int>& area, double pixel,
+                                      double least_hole);
 
 } // namespace hand

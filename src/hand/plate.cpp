@@ -20,7 +20,7 @@ Plate::Plate(const Shot& shot)
     : shot_(shot)
     , field_(shot.hands, shot.camera)
     , depth_(trace(field_, window_of(shot), shot.pixel))
-    , regions_(regions(depth_)) {
+    , regions_(regions(depth_, shot.least_hole)) {
     picture_.width = 2 * shot.half_width;
     picture_.height = 2 * shot.half_height;
     find_edges();

@@ -20,6 +20,7 @@ struct Shot {
     double dark = -.1;       ///< skin is shaded where normal . light is below this
     double pixel = .5;       ///< coarser where the window is wider: the print is not
     bool shade = true;
+    double least_hole = 10; ///< smaller views of the paper through a hand close, mm2
 };
 
 class Plate {

@@ -3,6 +3,8 @@
 
 #include "hand/reading.hpp"
 
+#include <memory>
+#include <mutex>
 #include <optional>
 
 namespace hand {
@@ -28,11 +30,13 @@ class Pose {
     Limbs with_thumb(double reach) const;
     /// The same hold, the leading edge seen otherwise.
     Pose with_face(double degrees) const;
-    /// With the hand further down the handle, clear of the lead hand, joined as recorded.
-    BothHands both_hands() const;
+    /// With the hand further down the handle, clear of the lead hand, joined as recorded. Solved
+    /// once for all views of this pose, by whichever thread asks first.
+    const BothHands& both_hands() const;
 
   private:
     void find_contradiction();
+    BothHands joined() const;
 
     Wish wish_;
     Anatomy body_;
@@ -40,6 +44,12 @@ class Pose {
     Limbs lead_, one_finger_;
     Balance balance_;
     std::string contradiction_;
+
+    struct Shared {
+        std::once_flag once;
+        BothHands hands;
+    };
+    std::shared_ptr<Shared> both_ = std::make_shared<Shared>(); ///< copies hold alike
 };
 
 /// Turn at which that many knuckles show (halves: the next one just shows), 0 to 4.

@@ -19,8 +19,9 @@ Part part_of(int id) {
 
 class Sorter {
   public:
-    explicit Sorter(const Depth& d)
+    Sorter(const Depth& d, double least_hole)
         : d_(d)
+        , least_hole_(least_hole)
         , w_(d.id.width)
         , h_(d.id.height) {
         out_.part = {w_, h_, Part::paper};
@@ -32,7 +33,7 @@ class Sorter {
     Regions run() {
         find_borders();
         label();
-        const std::vector<std::uint8_t> crumb = drop_crumbs(out_, area_, d_.pixel);
+        const std::vector<std::uint8_t> crumb = drop_crumbs(out_, area_, d_.pixel, least_hole_);
         find_slivers();
         merge();
         for (std::size_t i = 0; i < crumb.size(); ++i)
@@ -224,6 +225,7 @@ class Sorter {
 
     static constexpr std::pair<int, int> around[4]{{0, 1}, {1, 0}, {0, -1}, {-1, 0}};
     const Depth& d_;
+    double least_hole_;
     int w_, h_;
     Regions out_;
     std::vector<int> parent_, area_; ///< by label
@@ -231,6 +233,6 @@ class Sorter {
 
 } // namespace
 
-Regions regions(const Depth& depth) { return Sorter(depth).run(); }
+Regions regions(const Depth& depth, double least_hole) { return Sorter(depth, least_hole).run(); }
 
 } // namespace hand

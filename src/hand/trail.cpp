@@ -60,7 +60,12 @@ Limbs trail_at(const Anatomy& body, const InTheWay& lead, double shift, double l
 
 } // namespace
 
-BothHands Pose::both_hands() const {
+const BothHands& Pose::both_hands() const {
+    std::call_once(both_->once, [&] { both_->hands = joined(); });
+    return both_->hands;
+}
+
+BothHands Pose::joined() const {
     const unit::Join join =
         wish_.seen.join ? *wish_.seen.join : wish_.target.join.value_or(wish_.join);
     const bool ten = join == unit::Join::ten_finger, locked = join == unit::Join::interlock;

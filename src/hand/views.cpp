@@ -112,7 +112,8 @@ Picture butt_end(const Pose& pose) {
               64 * k, 26 * k,
               999,    pose.wish().glove};
     shot.centre = plane(shot.camera, Vec{30, 6, 9} * k);
-    shot.shade = false; // outlines, hatch and gap say it all
+    shot.shade = false;            // outlines, hatch and gap say it all
+    shot.least_hole = 330 * k * k; // the web of the thumb
     Plate plate(shot);
     plate.add_areas();
     plate.add_lines();
