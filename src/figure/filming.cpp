@@ -21,15 +21,17 @@ void phone(Sketch& s, ink::Point at, const Points& sees, std::string_view number
 
 ink::Drawing filming(const Easel& easel, unit::Hand hand, double width, double height) {
     Sketch s(easel, hand, {width, height});
-    s.scene({-720, -560, 1460, 1500}); // places are pulled closer than the words say
+    s.scene({-840, -600, 1580, 1540}); // places are pulled closer than the words say
     s.target({0, -300}, 200);
     s.dashed({{0, -300}, {0, 300}});
     s.ball({0, 0});
     s.shoe({-520, -130});
     s.shoe({-520, 150});
     s.iron({0, 30}, 0, 330);
+    s.words("ballfigure.impact.you", {-520, 30});
+    s.words("ballfigure.impact.target", {70, -470}, text::Align::left);
     phone(s, {560, 10}, {{-560, -330}, {-560, 350}}, "film.one", true);
-    phone(s, {-230, 820}, {{-600, -260}, {140, -260}}, "film.two", false);
+    phone(s, {-230, 820}, {{-800, -200}, {140, -260}}, "film.two", false);
     return s.done(easel.words.say("film.alt"));
 }
 

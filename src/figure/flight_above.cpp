@@ -131,13 +131,6 @@ ink::Point landing(const Ground& g, const FlightLine& line) {
     return g.at(line.back().along, line.back().right);
 }
 
-/// Before broken, the cold test in long and short, after whole.
-std::vector<double> dash_of(Symbol symbol, double scale) {
-    if (symbol == Symbol::before) return {2.2 * scale, 1.5 * scale};
-    if (symbol == Symbol::cold) return {4 * scale, scale, scale, scale};
-    return {};
-}
-
 void draw_fans(ink::Drawing& d, const Ground& g, const FlightInput& input) {
     const auto& t = g.easel.theme;
     std::size_t shots = 0;

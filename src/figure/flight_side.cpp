@@ -67,10 +67,8 @@ void draw_curves(ink::Drawing& d, const View& v) {
     for (const FlightRow& row : v.input.rows) {
         if (row.typical.empty()) continue;
         const ink::Path path = ink::Path::polyline(places(v, row.typical));
-        const std::vector<double> dash =
-            row.symbol == Symbol::before ? std::vector<double>{6, 3.5} : std::vector<double>{};
         d.add(ink::Stroke{path, 3, ink::white, {}, ink::Cap::butt});
-        d.add(ink::Stroke{path, 1.7, t.text, dash, ink::Cap::butt});
+        d.add(ink::Stroke{path, 1.7, t.text, dash_of(row.symbol, 2.4), ink::Cap::butt});
     }
     for (const FlightRow& row : v.input.rows) {
         if (row.typical.empty()) continue;
@@ -94,6 +92,7 @@ bool draw_heights(ink::Drawing& d, const View& v, const ink::Rect& room) {
         const ink::Point top = v.at(apex(row.typical));
         taken.push_back({top.x - 6, top.y - 6, 12, 12});
     }
+    if (rows.size() > 2) return false; // a leader would cross a name
     std::ranges::stable_sort(rows, std::ranges::greater{},
                              [](const FlightRow* r) { return apex(r->typical).up; });
     ink::Drawing heights;

@@ -1,5 +1,6 @@
 #include "figure/grip_card.hpp"
 
+#include "figure/callout.hpp"
 #include "figure/grip.hpp"
 #include "words/number.hpp"
 
@@ -10,7 +11,7 @@ namespace figure {
 
 namespace {
 
-constexpr double card_width = 105 * mm, card_height = 148 * mm; ///< ISO 216: A6
+constexpr double card_width = card_size.width, card_height = card_size.height;
 constexpr double bleed = 8 * mm, inside = 7 * mm;
 
 /// Short lines outside the corners, where the knife runs.
@@ -55,6 +56,13 @@ ink::Drawing heading(const Easel& easel, const GripCardInput& in, double width) 
     return d;
 }
 
+ink::Drawing targets(const Easel& easel, const GripCardInput& in, double width) {
+    std::vector<ink::Drawing> lines;
+    for (const auto& target : in.targets)
+        lines.push_back(paragraph(easel, theme::Text::coach, target, width));
+    return stacked(lines);
+}
+
 /// The wanted hold, and beside it the hold as it was left.
 ink::Drawing front(const Easel& easel, const GripCardInput& in) {
     const double width = card_width - 2 * inside, height = card_height - 2 * inside;
@@ -65,7 +73,8 @@ ink::Drawing front(const Easel& easel, const GripCardInput& in) {
                                             easel.words.say("grip.caption.looking-down"),
                                         width);
     const auto& title = easel.theme.setting(theme::Text::label);
-    const double room = height - top - title.leading - foot.size.height - 6;
+    const ink::Drawing own = targets(easel, in, width);
+    const double room = height - top - title.leading - foot.size.height - own.size.height - 12;
     const double each = in.after ? width / 2 - 4 : width * 0.62;
     const double shown = std::min(each, room * in.target.width / in.target.height);
     const auto put = [&](const hand::Picture& picture, const char* key, double middle) {
@@ -76,6 +85,7 @@ ink::Drawing front(const Easel& easel, const GripCardInput& in) {
     };
     if (in.after) put(*in.after, "grip.after", width * 0.25);
     put(in.target, "grip.target", in.after ? width * 0.75 : width / 2);
+    d.add(own, {0, height - foot.size.height - own.size.height - 6});
     d.add(foot, {0, height - foot.size.height});
     d.size = {width, height};
     return d;
@@ -117,13 +127,24 @@ ink::Drawing back(const Easel& easel, const GripCardInput& in) {
 
 } // namespace
 
+GripCardSides grip_card_sides(const Easel& easel, const GripCardInput& in) {
+    const auto side = [](const ink::Drawing& inner) {
+        ink::Drawing out;
+        out.size = card_size;
+        out.add(inner, {inside, inside});
+        return out;
+    };
+    return {side(front(easel, in)), side(back(easel, in))};
+}
+
 ink::Drawing grip_card(const Easel& easel, const GripCardInput& in) {
     ink::Drawing d;
     d.size = {2 * card_width + 3 * bleed, card_height + 2 * bleed};
+    const GripCardSides sides = grip_card_sides(easel, in);
     double x = bleed;
-    for (const ink::Drawing& side : {front(easel, in), back(easel, in)}) {
+    for (const ink::Drawing* side : {&sides.front, &sides.back}) {
         cut_marks(d, {x, bleed, card_width, card_height}, easel.theme.rule);
-        d.add(side, {x + inside, bleed + inside});
+        d.add(*side, {x, bleed});
         x += card_width + bleed;
     }
     d.message = easel.words.say("card.message");

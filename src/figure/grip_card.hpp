@@ -17,7 +17,16 @@ struct GripCardInput {
     std::optional<hand::Picture> after; ///< the golfer's eye of the hold as it was left
     double handle_diameter = 24;        ///< of the butt end, millimetres
     std::vector<std::string> checklist; ///< six lines
+    std::vector<std::string> targets;   ///< the coach's own, in the coach's letter
 };
+
+inline constexpr ink::Size card_size{105 * mm, 148 * mm}; ///< ISO 216: A6
+
+/// The card's two sides, each of the card's size, without cut marks.
+struct GripCardSides {
+    ink::Drawing front, back;
+};
+GripCardSides grip_card_sides(const Easel& easel, const GripCardInput& input);
 
 /// Both sides in one drawing, cut marks round each. Printed at 100 % the handle's end and the check
 /// ruler have their true size: 1 mm of the handle is `mm` points.

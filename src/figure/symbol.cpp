@@ -40,6 +40,12 @@ void put(ink::Drawing& drawing, Symbol symbol, ink::Point at, double radius, ink
     }
 }
 
+std::vector<double> dash_of(Symbol symbol, double scale) {
+    if (symbol == Symbol::before) return {2.2 * scale, 1.5 * scale};
+    if (symbol == Symbol::cold) return {4 * scale, scale, scale, scale};
+    return {};
+}
+
 void arrow(ink::Drawing& drawing, ink::Point from, ink::Point to, double width, double head,
            ink::Colour colour) {
     const ink::Point d = to - from;

@@ -2,6 +2,7 @@
 // else stands on it.
 #pragma once
 
+#include "figure/grip_card.hpp"
 #include "page/block.hpp"
 #include "page/course.hpp"
 
@@ -11,6 +12,7 @@ namespace page {
 
 /// Front and back of the leaf. The card's two sides lie over each other when the sheet is printed
 /// on both sides along the long edge.
-std::vector<Section> cut_out_pages(const figure::Easel& easel, const Course& course);
+std::vector<Section> cut_out_pages(const figure::Easel& easel, const Course& course,
+                                   const figure::GripCardInput& card);
 
 } // namespace page

@@ -87,7 +87,17 @@ std::vector<const char*> symbols_used(const Story& story) {
     return keys;
 }
 
-std::string notes(const figure::Easel& easel, const Story& story) {
+/// "Measured too, not listed here: ball speed, launch."
+std::string not_listed(const figure::Easel& easel, const Story& story, std::size_t rows) {
+    const auto listed = listed_measures(story, rows);
+    std::string names;
+    for (const Evidence& e : story.evidence)
+        if (!e.estimated && std::ranges::find(listed, e.measure) == listed.end())
+            names += (names.empty() ? "" : ", ") + easel.words.say("noun." + key_of(e.measure));
+    return names.empty() ? names : easel.words.say("evidence.more", {{"names", names}});
+}
+
+std::string notes(const figure::Easel& easel, const Story& story, std::size_t rows) {
     const auto& w = easel.words;
     std::vector<std::string> out = set_aside_notes(easel, story);
     const auto& conditions = story.lesson.conditions.text;
@@ -100,6 +110,7 @@ std::string notes(const figure::Easel& easel, const Story& story) {
             return e.estimated && e.measure != unit::Measure::face_path;
         }))
         out.push_back(w.say("evidence.estimated"));
+    if (const auto more = not_listed(easel, story, rows); !more.empty()) out.push_back(more);
     return joined(out);
 }
 
@@ -122,7 +133,7 @@ void add_shots(std::vector<Block>& blocks, const figure::Easel& easel, const Sto
     if (aim) add_aim(blocks, easel, story, *aim, figure_height);
     blocks.push_back(evidence_table(easel, story, rows));
     blocks.push_back(
-        text_block(easel, theme::Text::small, notes(easel, story), 8, column_width(easel)));
+        text_block(easel, theme::Text::small, notes(easel, story, rows), 8, column_width(easel)));
     if (aim && story.lesson.aim)
         blocks.push_back(text_block(
             easel, theme::Text::small,

@@ -77,28 +77,6 @@ std::string range_text(const figure::Easel& easel, unit::Measure measure,
     return easel.words.say("evidence.row.of-95", {{"range", text}});
 }
 
-/// The measures that are listed: the aim, then in the order of what a coach talks about.
-std::vector<unit::Measure> listed(const Story& story, std::size_t rows) {
-    using enum unit::Measure;
-    std::vector<unit::Measure> out;
-    const auto take = [&](unit::Measure m) {
-        const auto found = std::ranges::find(story.evidence, m, &Evidence::measure);
-        if (found == story.evidence.end() || out.size() >= rows) return;
-        if (std::ranges::find(out, m) == out.end()) out.push_back(m);
-    };
-    if (!story.evidence.empty() && story.evidence.front().is_aim)
-        take(story.evidence.front().measure);
-    if (is_junior(story)) { // nothing that grows with the child: no speed, no carry
-        for (const auto m : {face, path, start})
-            take(m);
-        return out;
-    }
-    for (const auto m : {face, path, carry, club_speed, loft, start, face_path, ball_speed, launch,
-                         curve, attack, spin})
-        take(m);
-    return out;
-}
-
 std::vector<std::string> change_text(const figure::Easel& easel, const Story& story,
                                      const Evidence& e) {
     const auto& c = e.change;
@@ -172,8 +150,29 @@ ink::Drawing table_head(const figure::Easel& easel, const Columns& c, bool shift
 
 } // namespace
 
+std::vector<unit::Measure> listed_measures(const Story& story, std::size_t rows) {
+    using enum unit::Measure;
+    std::vector<unit::Measure> out;
+    const auto take = [&](unit::Measure m) {
+        const auto found = std::ranges::find(story.evidence, m, &Evidence::measure);
+        if (found == story.evidence.end() || out.size() >= rows) return;
+        if (std::ranges::find(out, m) == out.end()) out.push_back(m);
+    };
+    if (!story.evidence.empty() && story.evidence.front().is_aim)
+        take(story.evidence.front().measure);
+    if (is_junior(story)) { // nothing that grows with the child: no speed, no carry
+        for (const auto m : {face, path, start})
+            take(m);
+        return out;
+    }
+    for (const auto m : {face, path, carry, club_speed, loft, start, face_path, ball_speed, launch,
+                         curve, attack, spin})
+        take(m);
+    return out;
+}
+
 Block evidence_table(const figure::Easel& easel, const Story& story, std::size_t rows) {
-    const auto shown = listed(story, rows);
+    const auto shown = listed_measures(story, rows);
     const Columns c = columns_of(easel);
     Block block{.name = "table of measures", .role = "Table"};
     block.space_before = 12;

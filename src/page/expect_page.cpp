@@ -25,7 +25,7 @@ NoteGroup what_may_happen(const Easel& easel, const Story& story) {
     NoteGroup group{easel.words.say("expect.title"), {}, false};
     if (story.lesson.student.age == record::Age::junior) {
         group.notes = {sentences(easel, {"expect.junior", "expect.small-doses"}),
-                       sentences(easel, {"expect.fall-back"}), sentences(easel, {"drill.missed"})};
+                       sentences(easel, {"drill.missed"})};
         return group;
     }
     group.notes = {sentences(easel, {"expect.strange", "expect.experience"}),
@@ -45,10 +45,12 @@ NoteGroup if_it_goes_wrong(const Easel& easel, const Story& story) {
     return group;
 }
 
-NoteGroup when_to_stop(const Easel& easel) {
-    return {easel.words.say("expect.worry.title"),
-            {sentences(easel, {"caution.stop", "caution.stop.doctor", "caution.not-medical"})},
-            true};
+NoteGroup when_to_stop(const Easel& easel, bool junior) {
+    NoteGroup group{easel.words.say("expect.worry.title"), {}, true};
+    if (junior) group.notes.push_back(sentences(easel, {"caution.stop.junior"}));
+    group.notes.push_back(
+        sentences(easel, {"caution.stop", "caution.stop.doctor", "caution.not-medical"}));
+    return group;
 }
 
 } // namespace
@@ -92,10 +94,11 @@ Section expect_page(const Easel& easel, const Story& story) {
         over.push_back(
             {easel.words.say("coach.comment"), {{{}, story.lesson.comment, Text::coach}}, false});
     const NoteGroup reading = how_to_read(easel, story);
-    section.blocks = page_of_notes(
-        easel, section.title, over,
-        {what_may_happen(easel, story), when_to_stop(easel), if_it_goes_wrong(easel, story)},
-        {cautions(easel, junior, Text::body), reading}, easel.words.say("notes.questions"));
+    section.blocks = page_of_notes(easel, section.title, over,
+                                   {what_may_happen(easel, story), when_to_stop(easel, junior),
+                                    if_it_goes_wrong(easel, story)},
+                                   {cautions(easel, junior, Text::body), reading},
+                                   easel.words.say("notes.questions"));
     return section;
 }
 

@@ -34,7 +34,29 @@ void add_trail_basics(Numbered& out, const words::Speaker& words, const record::
     out.lines.push_back(words.say("call.cover"));
 }
 
+/// Beside a hold to aim at: the looks that its picture answers.
+Numbered looked_for(const figure::Easel& easel, const Story& story, hand::View view) {
+    struct Look {
+        hand::View view;
+        const char* anchor;
+        std::size_t line;
+    };
+    constexpr std::array<Look, 4> looks{{{hand::View::open_palm, "handle line", 0},
+                                         {hand::View::open_palm, "finger", 1},
+                                         {hand::View::golfers_eye, "knuckle 1", 4},
+                                         {hand::View::butt_end, "heel pad", 3}}};
+    const auto lines = look_lines(story.lesson, easel.words);
+    Numbered out;
+    for (const Look& look : looks)
+        if (look.view == view) {
+            out.call_outs.push_back({static_cast<int>(out.call_outs.size()) + 1, look.anchor});
+            out.lines.push_back(lines[look.line]);
+        }
+    return out;
+}
+
 Numbered numbered(const figure::Easel& easel, const Story& story, hand::View view) {
+    if (!story.wanted.empty()) return looked_for(easel, story, view);
     Numbered out;
     const auto seen = aspects(story, easel.words);
     for (const Shown& shown : shown_in(view)) {
@@ -106,7 +128,8 @@ Block view_row(const figure::Easel& easel, const Story& story, const GripView& v
         x += hand_width + gutter / 2;
     };
     add(view.before, view.first_key);
-    add(view.after, view.before ? view.second_key : "grip.now");
+    const bool wanted = !story.wanted.empty();
+    add(view.after, view.before || wanted ? view.second_key : "grip.now");
     x += gutter / 2;
     const double beside = column_width(easel) - x;
     ink::Drawing words = stacked(
@@ -162,7 +185,8 @@ Block checklist(const figure::Easel& easel, const Story& story) {
                  cell = std::max({66.0, room(theme::Text::small, "check.not-looked"),
                                   room(theme::Text::table_head, "check.before"),
                                   room(theme::Text::table_head, "check.after")});
-    const double words_width = width - 2 * cell - box;
+    const bool looked = story.lesson.has_before || story.lesson.has_after;
+    const double words_width = width - (looked ? 2 * cell : 0) - box;
     const Looks before = looks(story.lesson.before, story.lesson.target);
     const Looks after = looks(story.lesson.after, story.lesson.target);
     Block block{.name = "checklist", .role = "Table"};
@@ -178,9 +202,9 @@ Block checklist(const figure::Easel& easel, const Story& story) {
         head.add(ink::Tag{false, "TH", {}});
     };
     th(w.say("check.title"), 0);
-    th(w.say("check.before"), words_width);
-    th(w.say("check.after"), words_width + cell);
-    th(w.say("check.cold"), words_width + 2 * cell);
+    if (looked) th(w.say("check.before"), words_width);
+    if (looked) th(w.say("check.after"), words_width + cell);
+    th(w.say("check.cold"), width - box);
     head.add(ink::Tag{false, "TR", {}});
     head.add(rule(easel, width, 0.8), {0, head.size.height - 1});
     block.head = std::move(head);
@@ -193,10 +217,12 @@ Block checklist(const figure::Easel& easel, const Story& story) {
         row.size = {width, text.size.height + 5};
         row.add(ink::Tag{true, "TR", {}});
         row.add(tagged(std::move(text), "TD"), {0, 2});
-        row.add(tagged(answer(easel, before[i], cell), "TD"), {words_width, 2});
-        row.add(tagged(answer(easel, after[i], cell), "TD"), {words_width + cell, 2});
+        if (looked) {
+            row.add(tagged(answer(easel, before[i], cell), "TD"), {words_width, 2});
+            row.add(tagged(answer(easel, after[i], cell), "TD"), {words_width + cell, 2});
+        }
         row.add(ink::Tag{true, "TD", {}});
-        row.add(ink::Stroke{ink::Path::rect({words_width + 2 * cell + 4, 3.5, 11, 11}),
+        row.add(ink::Stroke{ink::Path::rect({width - box + 4, 3.5, 11, 11}),
                             0.8,
                             easel.theme.text,
                             {},
@@ -220,8 +246,9 @@ std::vector<Block> hold_blocks(const figure::Easel& easel, const Story& story, d
                                bool with_strip) {
     std::vector<Block> blocks;
     blocks.push_back(page_title(easel, easel.words.say("page.hold.question")));
-    for (const GripView& view : story.views)
-        blocks.push_back(view_row(easel, story, view, hand_width, with_strip));
+    for (const auto* views : {&story.views, &story.wanted})
+        for (const GripView& view : *views)
+            blocks.push_back(view_row(easel, story, view, hand_width, with_strip));
     if (!story.lesson.targets.empty()) {
         blocks.push_back(heading(easel, easel.words.say("coach.targets"), 8));
         for (const auto& target : story.lesson.targets)
@@ -230,7 +257,9 @@ std::vector<Block> hold_blocks(const figure::Easel& easel, const Story& story, d
     blocks.push_back(checklist(easel, story));
     blocks.push_back(text_block(
         easel, theme::Text::small,
-        easel.words.say("grip.caption.lead") + " " + easel.words.say("grip.caption.drawn"), 4));
+        easel.words.say("grip.caption.lead") + " " +
+            easel.words.say(story.wanted.empty() ? "grip.caption.drawn" : "grip.caption.wanted"),
+        4));
     return blocks;
 }
 

@@ -86,6 +86,7 @@ struct Story {
     const shots::Table* table = nullptr; ///< none for a lesson without shots
     std::vector<Evidence> evidence;      ///< the aim first, then in the order of unit::measures
     std::vector<GripView> views;         ///< those the coach chose, in that order
+    std::vector<GripView> wanted;        ///< the hold to aim at, when the record tells of none
     std::optional<hand::Facts> before, after;      ///< of the posed hands
     std::optional<figure::StrengthInput> strength; ///< when knuckles were counted
     std::optional<LastTime> last;                  ///< none when nothing came back

@@ -40,6 +40,16 @@ void check_dates(const Lesson& lesson, diag::Findings& findings) {
                          "add a line such as 'replaces: \"revision 1: the club was wrong\"'");
 }
 
+/// Letters of 17 points leave a page of A5 with six words a line.
+void check_paper(const Lesson& lesson, diag::Findings& findings) {
+    if (!lesson.large_print || lesson.paper != Paper::a5) return;
+    diag::Span whole = lesson.date.span;
+    whole.line = 0;
+    findings.error(
+        whole, "large print has no room on A5",
+        "write 'paper: A4' or 'paper: Letter' for this student, or leave large print out");
+}
+
 void check_drills(const Lesson& lesson, diag::Findings& findings) {
     for (std::size_t i = 0; i < lesson.drills.size(); ++i)
         for (std::size_t j = 0; j < i; ++j)
@@ -77,6 +87,7 @@ void check_aim(const Lesson& lesson, diag::Findings& findings) {
 
 void check_lesson(const Lesson& lesson, diag::Findings& findings) {
     check_dates(lesson, findings);
+    check_paper(lesson, findings);
     check_drills(lesson, findings);
     check_aim(lesson, findings);
     check_hold(lesson.before, "before", lesson.before_span, findings);

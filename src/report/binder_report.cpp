@@ -10,6 +10,7 @@
 #include "page/progress_page.hpp"
 #include "page/self_check.hpp"
 #include "page/words_page.hpp"
+#include "report/figures.hpp"
 #include "report/posed_hands.hpp"
 #include "words/date.hpp"
 
@@ -43,6 +44,13 @@ struct Places {
         return book ? page::page_of(*book, place) : 0;
     }
 };
+
+/// The lesson whose hold the card shows: the newest that recorded one, else the newest.
+const page::Story& shown_on_card(const page::Course& course) {
+    for (auto i = course.lessons.rbegin(); i != course.lessons.rend(); ++i)
+        if (!i->story->views.empty()) return *i->story;
+    return *course.lessons.back().story;
+}
 
 class Binder {
   public:
@@ -154,7 +162,8 @@ class Binder {
                  page::progress_pages(easel(), in_.course, in_.course.aims[i], aim_place(i)))
                 aims.push_back(std::move(section));
         if (!aims.empty()) add(out, aims);
-        add(out, page::cut_out_pages(easel(), in_.course));
+        add(out,
+            page::cut_out_pages(easel(), in_.course, card_of(easel(), shown_on_card(in_.course))));
         for (const auto& lesson : in_.lessons) {
             const std::string place = lesson_place(lesson.story->lesson);
             page::Book part = lesson.book;

@@ -93,7 +93,8 @@ figure::GripCardInput card_of(const figure::Easel& easel, const page::Story& sto
                              .target = hand::album().picture(target, hand::View::golfers_eye),
                              .after = std::nullopt,
                              .handle_diameter = hand::handle_diameter(target.build),
-                             .checklist = page::look_lines(lesson, easel.words)};
+                             .checklist = page::look_lines(lesson, easel.words),
+                             .targets = lesson.targets};
     for (const auto& view : story.views)
         if (view.view == hand::View::golfers_eye) in.after = view.after;
     return in;

@@ -108,7 +108,12 @@ void tell_hold(page::Story& story, diag::Findings& findings) {
     };
     const auto before = wish(lesson.has_before, lesson.before, false);
     const auto after = wish(lesson.has_after, lesson.after, true);
-    if (!before && !after) return;
+    if (!before && !after) {
+        for (const View view : {View::open_palm, View::golfers_eye, View::butt_end})
+            story.wanted.push_back(
+                {view, std::nullopt, album.picture(target_wish(lesson), view), "", "grip.target"});
+        return;
+    }
     if (before) {
         story.before = album.facts(*before);
         doubt_hold(*story.before, lesson.before, "before", lesson.before_span, findings);

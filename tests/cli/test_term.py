@@ -98,7 +98,7 @@ class Term(InFolder):
         self.assertEqual(text.count("For the coach only."), self.pages(name))
         order = [text.index(who) for who in ("Lou · LO-05", "Mara · MA-11", "Piet · PI-02")]
         self.assertEqual(order, sorted(order))
-        self.assertIn("one “I can” line of three", text)
+        self.assertIn("“I can” lines: one of three written", text)
 
     def test_a_student_reads_of_nobody_else(self):
         for code, others in (("PI-02", ("Mara", "Lou")), ("MA-11", ("Piet", "Lou")), ("LO-05", ("Piet", "Mara"))):
