@@ -47,7 +47,7 @@ NoteGroup if_it_goes_wrong(const Easel& easel, const Story& story) {
 
 NoteGroup when_to_stop(const Easel& easel, bool junior) {
     NoteGroup group{easel.words.say("expect.worry.title"), {}, true};
-    if (junior) group.notes.push_back(sentences(easel, {"caution.stop.junior"}));
+    if (junior) group.notes.push_back(sentences(easel, {"expect.stop.junior"}));
     group.notes.push_back(
         sentences(easel, {"caution.stop", "caution.stop.doctor", "caution.not-medical"}));
     return group;
