@@ -5,8 +5,8 @@
 namespace hand {
 namespace {
 
-constexpr double pressed = 2.5; ///< flesh may give that much where the hands meet, millimetres
-constexpr double folded = 6;    ///< the hollow of the palm folds round the lead thumb by that much
+constexpr double pressed = 1.0; ///< flesh may give that much where the hands meet, millimetres
+constexpr double folded = 5;    ///< the hollow of the palm folds round the lead thumb by that much
 
 /// The lead hand as something in the way, grip frame; for the interlock without its forefinger,
 /// which afterwards closes over the other hand's little finger.
@@ -58,6 +58,28 @@ Limbs trail_at(const Anatomy& body, const InTheWay& lead, double shift, double l
     return l;
 }
 
+/// The lead forefinger closed over the other hand's little finger. Where that lies in its way from
+/// the start, the hand further down the handle makes room.
+BothHands hooked(const Anatomy& body, BothHands hands) {
+    constexpr double bent_enough = 5, step = 2, most = 12; // degrees; millimetres
+    const InTheWay lead = in_the_way(hands.lead, int(first_finger) + index_finger);
+    std::optional<BothHands> first;
+    for (double more = 0; more <= most; more += step) {
+        BothHands out = hands;
+        if (more > 0) {
+            const double shift = hands.trail.shift + more * body.across;
+            out.trail = trail_at(body, lead, shift, hands.trail.hold.lift, false);
+        }
+        const InTheWay little = in_the_way(out.trail, -1, int(first_finger) + little_finger);
+        out.lead = solve(body, hands.lead.hold,
+                         {[&](Vec p, double ball) { return little.distance(p) - ball; },
+                          {true, false, false, false}});
+        if (out.lead.finger[index_finger].angle[0] >= bent_enough) return out;
+        if (!first) first = std::move(out);
+    }
+    return *first;
+}
+
 } // namespace
 
 const BothHands& Pose::both_hands() const {
@@ -71,7 +93,7 @@ BothHands Pose::joined() const {
     const bool ten = join == unit::Join::ten_finger, locked = join == unit::Join::interlock;
     // Joined by a finger the hands stay so near that the little finger reaches the other hand. When
     // the trail palm has no room there, the lead thumb that it covers is drawn up.
-    const double from = ten ? 90 : 66, to = ten ? 130 : 76;
+    const double from = ten ? 90 : 66, to = ten ? 130 : 81;
     BothHands out{lead_, {}};
     double most = -1e9;
     for (const double reach : {hold_.reach, .15, 0.0}) {
@@ -79,7 +101,7 @@ BothHands Pose::joined() const {
         const Limbs first = reach < hold_.reach ? with_thumb(reach) : lead_;
         const InTheWay lead = in_the_way(first, locked ? int(first_finger) + index_finger : -1);
         for (double shift = from; shift < to && most < 0; shift += 5) {
-            for (double lift = 0; lift <= 12 && most < 0; lift += 4) {
+            for (double lift = 0; lift <= 16 && most < 0; lift += 4) {
                 Limbs l = trail_at(body_, lead, shift * body_.across, lift * body_.across, ten);
                 const double s = spare(l, lead);
                 if (s <= most) continue;
@@ -90,11 +112,7 @@ BothHands Pose::joined() const {
         if (most >= 0 || ten) break;
     }
     if (!locked) return out;
-    const InTheWay little = in_the_way(out.trail, -1, int(first_finger) + little_finger);
-    out.lead = solve(body_, out.lead.hold,
-                     {[&](Vec p, double ball) { return little.distance(p) - ball; },
-                      {true, false, false, false}});
-    return out;
+    return hooked(body_, std::move(out));
 }
 
 } // namespace hand

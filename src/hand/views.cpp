@@ -188,7 +188,7 @@ Picture both_hands(const Pose& pose, bool front) {
     Shot shot{{&lead, &trail}, players_camera(), {},  84 * k,
               130 * k,         60 * k,           end, pose.wish().glove};
     shot.centre = plane(shot.camera, Vec{118, 0, 0} * k);
-    shot.pixel = .56;
+    shot.pixel = .64;
     if (front) {
         // From in front and below, where the fingers lie side by side.
         shot.camera = Camera::looking({.1, .55, -.8}, -ex);

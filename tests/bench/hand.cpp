@@ -47,6 +47,15 @@ void a_view(benchmark::State& state) {
 }
 BENCHMARK(a_view)->DenseRange(0, int(View::thumb_long))->Unit(benchmark::kMillisecond);
 
+/// Both hands with their pose, nothing kept: a lesson's first joined view.
+void joined_cold(benchmark::State& state) {
+    for (auto _ : state)
+        benchmark::DoNotOptimize(draw(*pose(after()), View(state.range(0))));
+}
+BENCHMARK(joined_cold)
+    ->DenseRange(int(View::joined), int(View::joined_front))
+    ->Unit(benchmark::kMillisecond);
+
 /// The golfer's-eye view as far as a stage.
 void stages(benchmark::State& state) {
     const auto p = pose(before());

@@ -170,3 +170,30 @@ TEST_CASE("The hands never pass through each other, however they join") {
         CHECK(worst > 1); // no bone of a trail finger inside the lead hand
     }
 }
+
+TEST_CASE("No trail finger presses deeper than a millimetre into the lead hand") {
+    for (const double knuckles : {1., 2., 3., 4.}) {
+        for (const auto join :
+             {unit::Join::overlap, unit::Join::interlock, unit::Join::ten_finger}) {
+            Wish w;
+            w.join = join;
+            w.seen.knuckles = knuckles;
+            const auto p = pose(w);
+            const BothHands& both = p->both_hands();
+            const Limbs* one[] = {&both.lead};
+            const Field lead(one, {{ex, ey, ez}}, Field::Parts::flesh);
+            double deepest = 1e9;
+            for (const Capsule& c : flesh(both.trail)) {
+                if (c.surface == palm_side) continue; // folds round the lead thumb
+                for (int i = 0; i <= 6; ++i) {
+                    const Vec at = both.trail.to_grip(lerp(c.a, c.b, i / 6.0));
+                    deepest = std::min(deepest, lead.distance(at) - mix(c.ra, c.rb, i / 6.0));
+                }
+            }
+            INFO(knuckles << " knuckles, join " << int(join));
+            CHECK(deepest > -1);
+            if (join == unit::Join::interlock) // hooked, not stretched over the other hand
+                CHECK(both.lead.finger[index_finger].angle[0] > 5);
+        }
+    }
+}
