@@ -12,11 +12,10 @@ TypicalClub read_club(const yaml::Field& field) {
     field.only({"club", "loft", "lie", "head grams"});
     TypicalClub club;
     club.span = field.span();
-    club.key = field.required("club", "club: seven-iron").text().value_or("");
-    club.loft.value = field.required("loft", "loft: 31").number(5, 70).value_or(0);
-    club.lie.value = field.required("lie", "lie: 62").number(50, 75).value_or(0);
-    club.head.value =
-        field.required("head grams", "head grams: 270").number(150, 400).value_or(0) / 1000;
+    club.key = field.required("club", "seven-iron").text().value_or("");
+    club.loft.value = field.required("loft", "31").number(5, 70).value_or(0);
+    club.lie.value = field.required("lie", "62").number(50, 75).value_or(0);
+    club.head.value = field.required("head grams", "270").number(150, 400).value_or(0) / 1000;
     return club;
 }
 

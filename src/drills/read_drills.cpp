@@ -22,14 +22,14 @@ struct Row {
     std::string_view key;
     std::string Drill::*member;
     std::size_t longest;
-    std::string_view example; ///< the line to add; empty when the field may be left out
+    std::string_view example; ///< the value to add; empty when the field may be left out
 };
 constexpr Row rows[] = {
-    {"name", &Drill::name, 28, "name: Lay and close"},
-    {"purpose", &Drill::purpose, 90, "purpose: It puts the handle in the fingers."},
-    {"need", &Drill::need, 80, "need: Club"},
-    {"dose", &Drill::dose, 60, "dose: 10 times, on 5 days a week"},
-    {"check", &Drill::check, 90, "check: Are two knuckles in sight?"},
+    {"name", &Drill::name, 28, "Lay and close"},
+    {"purpose", &Drill::purpose, 90, "It puts the handle in the fingers."},
+    {"need", &Drill::need, 80, "Club"},
+    {"dose", &Drill::dose, 60, "10 times, on 5 days a week"},
+    {"check", &Drill::check, 90, "Are two knuckles in sight?"},
     {"good enough", &Drill::good_enough, 70, ""},
     {"pass", &Drill::pass, 80, ""},
     {"cue", &Drill::cue, 60, ""},
@@ -110,7 +110,7 @@ void read_lines(const Field& field, Drill& drill, bool translation) {
 void read_count(const Field& field, Count& count) {
     if (!field) return;
     field.only({"tries", "pass", "days", "calls", "of"});
-    count.tries = field.required("tries", "tries: 10").whole(1, 50).value_or(0);
+    count.tries = field.required("tries", "10").whole(1, 50).value_or(0);
     if (const auto pass = field.at("pass").whole(1, 50)) count.pass = *pass;
     if (const auto days = field.at("days").whole(1, 14)) count.days = *days;
     if (const auto calls = field.at("calls").whole(1, 50)) count.calls = *calls;
@@ -124,15 +124,14 @@ Drill read_drill(const Field& field) {
     Drill drill;
     drill.span = field.span();
     field.only(known_keys());
-    drill.id = field.required("id", "id: H1").text().value_or("");
-    if (const auto family = field.required("family", "family: hold").one_of(families))
+    drill.id = field.required("id", "H1").text().value_or("");
+    if (const auto family = field.required("family", "hold").one_of(families))
         drill.family = families[*family];
-    if (const auto space = field.required("space", "space: no swing").one_of(spaces))
+    if (const auto space = field.required("space", "no swing").one_of(spaces))
         drill.space = static_cast<Space>(*space);
     if (const auto minutes = field.at("minutes").whole(1, 60)) drill.minutes = *minutes;
     read_lines(field, drill, false);
-    drill.steps =
-        read_steps(field.required("steps", "steps: [Take your hold., Look down.]"), most_steps);
+    drill.steps = read_steps(field.required("steps", "[Take your hold., Look down.]"), most_steps);
     drill.junior_steps = read_steps(field.at("junior steps"), most_junior_steps);
     read_count(field.at("count"), drill.count);
     drill.easier = field.at("easier").text().value_or("");
@@ -151,7 +150,7 @@ void reword(const Field& field, std::vector<Drill>& library) {
         return all;
     }();
     field.only(keys);
-    const auto id = field.required("id", "id: H1").text();
+    const auto id = field.required("id", "H1").text();
     if (!id) return;
     const auto drill = std::ranges::find(library, *id, &Drill::id);
     if (drill == library.end())

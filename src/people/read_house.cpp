@@ -62,12 +62,9 @@ House read_house(const diag::Source& source, diag::Findings& findings) {
                    "write it in lines such as 'academy: Low Meadow Golf School'");
         return house;
     }
-    std::vector<std::string_view> keys{
-        "academy",    "coaches", "place",      "language", "paper",    "units", "large print",
-        "print name", "shots",   "conditions", "aims",     "kept for", "marks"};
-    for (const std::string_view key : record::refuse_private(root, findings))
-        keys.push_back(key);
-    root.only(keys);
+    root.only({"academy", "coaches", "place", "language", "paper", "units", "large print",
+               "print name", "shots", "conditions", "aims", "kept for", "marks"},
+              record::refuse_private(root, findings));
     record::take(root.at("academy"), house.academy);
     read_coaches(root.at("coaches"), house);
     record::take(root.at("place"), house.place);

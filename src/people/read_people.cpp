@@ -91,13 +91,10 @@ void read_person(const yaml::Field& field, Person& person, diag::Findings& findi
     if (!field.is_map())
         return field.error(field.called() + " is no person",
                            "write it as - {code: RU-04, first name: Ruth, hand: right}");
-    std::vector<std::string_view> keys{
-        "code",     "first name", "family name", "hand",   "age",       "coach",
-        "language", "paper",      "large print", "glove",  "units",     "print name",
-        "bag",      "send to",    "guardian",    "agreed", "kept until"};
-    for (const std::string_view key : record::refuse_private(field, findings))
-        keys.push_back(key);
-    field.only(keys);
+    field.only({"code", "first name", "family name", "hand", "age", "coach", "language", "paper",
+                "large print", "glove", "units", "print name", "bag", "send to", "guardian",
+                "agreed", "kept until"},
+               record::refuse_private(field, findings));
     read_code(field.required("code", "RU-04"), person.code);
     record::take(field.required("first name", "Ruth"), person.first_name);
     record::take(field.at("family name"), person.family_name);

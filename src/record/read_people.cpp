@@ -68,10 +68,7 @@ void read_age(const yaml::Field& field, Age& age) {
 void read_student(const yaml::Field& field, const Start& start, Student& student,
                   diag::Findings& findings) {
     if (field.is_text()) return read_bare_student(field, start);
-    std::vector<std::string_view> keys{"name", "code", "hand", "age", "says"};
-    for (const std::string_view key : refuse_private(field, findings))
-        keys.push_back(key);
-    field.only(keys);
+    field.only({"name", "code", "hand", "age", "says"}, refuse_private(field, findings));
     take(field.at("name"), student.name);
     take(field.at("code"), student.code);
     if (field.is_map() && !field.at("name") && !field.at("code"))

@@ -16,12 +16,31 @@ struct NotKept {
 constexpr std::string_view health = "health is not kept here: leave the line out";
 constexpr std::string_view birth =
     "a date of birth is not kept: the sheets need no more than age: adult or junior";
+constexpr std::string_view telephone =
+    "a telephone number is not kept: sheets go out by mail or by hand, so leave the line out";
 constexpr std::array not_kept{
-    NotKept{"health", health},    NotKept{"injury", health},       NotKept{"injuries", health},
-    NotKept{"pain", health},      NotKept{"medical", health},      NotKept{"allergy", health},
-    NotKept{"allergies", health}, NotKept{"medication", health},   NotKept{"born", birth},
-    NotKept{"birthday", birth},   NotKept{"birth date", birth},    NotKept{"date of birth", birth},
-    NotKept{"birth", birth},      NotKept{"year of birth", birth},
+    NotKept{"health", health},
+    NotKept{"injury", health},
+    NotKept{"injuries", health},
+    NotKept{"pain", health},
+    NotKept{"medical", health},
+    NotKept{"allergy", health},
+    NotKept{"allergies", health},
+    NotKept{"medication", health},
+    NotKept{"born", birth},
+    NotKept{"birthday", birth},
+    NotKept{"birth date", birth},
+    NotKept{"date of birth", birth},
+    NotKept{"birth", birth},
+    NotKept{"year of birth", birth},
+    NotKept{"phone", telephone},
+    NotKept{"telephone", telephone},
+    NotKept{"phone number", telephone},
+    NotKept{"telephone number", telephone},
+    NotKept{"mobile", telephone},
+    NotKept{"cell", telephone},
+    NotKept{"tel", telephone},
+    NotKept{"whatsapp", telephone},
 };
 
 std::string first_word(const std::string& name) { return name.substr(0, name.find(' ')); }

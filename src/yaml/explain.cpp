@@ -5,6 +5,13 @@
 
 namespace yaml {
 
+std::string in_quotes(std::string_view text) {
+    std::string quoted = "\"";
+    for (const char c : text.substr(0, 50))
+        quoted += c == '"' ? std::string("'") : std::string(1, c);
+    return quoted + (text.size() > 50 ? "…\"" : "\"");
+}
+
 namespace {
 
 /// One line taken apart: "    - key: value".
@@ -42,18 +49,12 @@ std::string key_of(const Line& line) {
     return std::string(line.all.substr(line.indent, line.colon - line.indent));
 }
 
-/// A value in double quotes, as it would have to be written.
-std::string in_quotes(std::string_view text) {
-    std::string quoted = "\"";
-    for (const char c : text.substr(0, 50))
-        quoted += c == '"' ? std::string("'") : std::string(1, c);
-    return quoted + (text.size() > 50 ? "…\"" : "\"");
-}
-
 class Search {
   public:
-    Search(const diag::Source& source, const Stop& stop, diag::Findings& findings)
+    Search(const diag::Source& source, const std::string& read, const Stop& stop,
+           diag::Findings& findings)
         : source_(source)
+        , read_(read)
         , stop_(stop)
         , findings_(findings) {}
 
@@ -67,7 +68,7 @@ class Search {
     std::string mended() const {
         std::string text;
         if (colons_.empty() || other_) return text;
-        text = source_.text();
+        text = read_;
         for (const std::size_t at : colons_)
             text[at] = ';';
         return text;
@@ -81,6 +82,7 @@ class Search {
     bool open_quote(const Line& line);
     bool after_quote(const Line& line);
     bool special_start(const Line& line);
+    bool dash_after_key(const Line& line);
     void report(const Line& line, std::size_t at, std::size_t bytes, std::string what,
                 std::string hint) {
         findings_.error(source_.in_line(line.number, at, bytes), std::move(what), std::move(hint));
@@ -95,6 +97,7 @@ class Search {
     }
 
     const diag::Source& source_;
+    const std::string& read_; ///< what the parser was given
     const Stop& stop_;
     diag::Findings& findings_;
     std::size_t block_indent_ = std::string_view::npos; ///< inside a block of text deeper than this
@@ -114,7 +117,8 @@ void Search::look(std::uint32_t number) {
     if (value && (line.all[line.value] == '|' || line.all[line.value] == '>'))
         block_indent_ = line.indent;
     if (tab(line) || colon_without_space(line) ||
-        (value && (open_quote(line) || after_quote(line) || special_start(line)))) {
+        (value &&
+         (open_quote(line) || after_quote(line) || special_start(line) || dash_after_key(line)))) {
         other_ = true;
         return;
     }
@@ -183,12 +187,12 @@ bool Search::after_quote(const Line& line) {
         ++next;
     if (next >= text.size() || text[next] == '#' || text[next] == ',') return false;
     const bool apostrophe = mark == '\'' && end > 1;
-    report(
-        line, line.value + end, 1,
-        apostrophe ? "an apostrophe closes this text too early"
-                   : "the quote closes here, but the text goes on",
-        "put the whole text in double quotes and use single ones inside: " + key_of(line) + ": " +
-            in_quotes(apostrophe && text.ends_with('\'') ? text.substr(1, text.size() - 2) : text));
+    const bool around = text.ends_with(mark) && text.size() > end + 1;
+    report(line, line.value + end, 1,
+           apostrophe ? "an apostrophe closes this text too early"
+                      : "the quote closes here, but the text goes on",
+           "put the whole text in double quotes and use single ones inside: " + key_of(line) +
+               ": " + in_quotes(around ? text.substr(1, text.size() - 2) : text));
     return true;
 }
 
@@ -199,6 +203,16 @@ bool Search::special_start(const Line& line) {
     report(line, line.value, 1,
            "a text cannot begin with '" + std::string(1, text.front()) + "' unless it is in quotes",
            "write " + key_of(line) + ": " + in_quotes(text));
+    return true;
+}
+
+bool Search::dash_after_key(const Line& line) {
+    const std::string_view text = line.all.substr(line.value);
+    if (!text.starts_with("- ") || !near(line)) return false;
+    const std::string item(text.substr(std::min(text.find_first_not_of(" -"), text.size())));
+    report(line, line.value, 1, "a dash begins an item of a list, which needs a line of its own",
+           "take the dash away: " + key_of(line) + ": " + item.substr(0, 50) +
+               (item.size() > 50 ? "…" : "") + "; or begin the list on the next line");
     return true;
 }
 
@@ -264,12 +278,13 @@ void explain_refusal(const Stop& stop, diag::Findings& findings) {
 
 } // namespace
 
-std::string explain(const diag::Source& source, const Stop& stop, diag::Findings& findings) {
+std::string explain(const diag::Source& source, const std::string& text, const Stop& stop,
+                    diag::Findings& findings) {
     if (stop.reason != Stop::Reason::syntax) {
         explain_refusal(stop, findings);
         return {};
     }
-    Search search(source, stop, findings);
+    Search search(source, text, stop, findings);
     search.run();
     if (!search.found()) unexplained(source, stop, findings);
     return search.mended();

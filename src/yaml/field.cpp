@@ -1,5 +1,6 @@
 #include "yaml/field.hpp"
 
+#include "yaml/comb.hpp"
 #include "yaml/explain.hpp"
 
 #include <algorithm>
@@ -27,9 +28,12 @@ Document::Document(const diag::Source& source, diag::Findings& findings, std::si
     : source_(&source)
     , findings_(&findings) {
     if (!diag::is_text(source, limit, findings)) return;
-    Growth growth = grow(source, source.text());
+    const Combed combed = comb(source, findings);
+    if (!combed.readable) return;
+    Growth growth = grow(source, combed.text);
     if (growth.stop)
-        if (const std::string mended = explain(source, *growth.stop, findings); !mended.empty())
+        if (const std::string mended = explain(source, combed.text, *growth.stop, findings);
+            !mended.empty())
             growth = grow(source, mended);
     for (const Twin& twin : growth.twins)
         findings.error(twin.span, "'" + twin.key + "' is written twice",
@@ -78,6 +82,9 @@ Field Field::at(std::string_view key) const {
 Field Field::required(std::string_view key, std::string_view example) const {
     Field field = at(key);
     if (field || !findings_ || !is_map()) return field;
+    if (!field.node_ &&
+        std::ranges::find(node_->entries, key, &Entry::meant) != node_->entries.end())
+        return field; // told where it is misspelt
     const std::string add = (path_.empty() ? "" : " to " + name_);
     const std::string line = std::string(key) + ": " + std::string(example);
     if (field.node_)

@@ -40,11 +40,13 @@ class Field {
     bool quoted() const { return node_ && node_->quoted; }
 
     /// Reports each key that is not known, with the nearest known one, and a value that has no
-    /// keys.
-    void only(const std::vector<std::string_view>& known) const;
+    /// keys. Keys in `told` have been reported already and are not offered.
+    void only(const std::vector<std::string_view>& known,
+              const std::vector<std::string_view>& told = {}) const;
     /// The value of that key; an absent field when there is none.
     Field at(std::string_view key) const;
-    /// The same, reported when absent or empty. `example` is the line to add.
+    /// The same, reported when absent or empty, unless `only` has offered the key for one that is
+    /// misspelt. `example` is the value to add.
     Field required(std::string_view key, std::string_view example) const;
     /// The items of a list; a single value counts as a list of one.
     std::vector<Field> items() const;
@@ -78,8 +80,8 @@ class Field {
     diag::Findings* findings_ = nullptr;
 };
 
-/// A parsed document. Reading faults (indentation, tabs, colons, quotes, keys written twice,
-/// repeated parts, nesting deeper than 24, more than 20,000 parts) go to `findings`.
+/// A parsed document. Reading faults (indentation, tabs, colons, quotes, texts cut at a '#', keys
+/// written twice, repeated parts, nesting deeper than 24, more than 20,000 parts) go to `findings`.
 class Document {
   public:
     /// `limit` bounds the size in bytes.

@@ -1,6 +1,7 @@
 #include "yaml/grow.hpp"
 
 #include "diag/utf8.hpp"
+#include "yaml/comb.hpp"
 #include "yaml/field.hpp"
 
 #include <yaml-cpp/eventhandler.h>
@@ -83,11 +84,13 @@ class Gardener final : public YAML::EventHandler {
 void Gardener::OnScalar(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
                         const std::string& value) {
     refuse(anchor, mark);
-    if (wants_key()) return take_key(value, mark);
+    std::string text = value;
+    std::ranges::replace(text, kept_hash, '#');
+    if (wants_key()) return take_key(text, mark);
     check_closed(mark);
     Node node;
     node.kind = Node::Kind::text;
-    node.text = value;
+    node.text = std::move(text);
     node.quoted = tag == "!";
     place(std::move(node), mark);
     Node& placed = *path_.back();
@@ -115,7 +118,7 @@ void Gardener::take_key(const std::string& key, const YAML::Mark& mark) {
     const auto twin = std::ranges::find(entries, plain, &Entry::key);
     const diag::Span place = span(mark, std::max<std::size_t>(1, key.size()));
     if (twin != entries.end()) growth_.twins.push_back({plain, place, twin->key_span.line});
-    entries.push_back({plain, place, {}});
+    entries.push_back({plain, place, {}, {}});
     key_pending_ = true;
 }
 

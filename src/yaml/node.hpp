@@ -25,6 +25,7 @@ struct Entry {
     std::string key;
     diag::Span key_span;
     Node value;
+    mutable std::string meant; ///< the known key that was offered for an unknown one
 };
 
 } // namespace yaml

@@ -148,15 +148,19 @@ bool Field::slip(const Entry& entry) const {
     return true;
 }
 
-void Field::only(const std::vector<std::string_view>& known) const {
+void Field::only(const std::vector<std::string_view>& known,
+                 const std::vector<std::string_view>& told) const {
     if (!*this) return;
     if (!is_map())
         return must("be a group of keys", "write its parts in braces, for example {" +
                                               std::string(known.front()) + ": ...}");
     for (const Entry& entry : node_->entries) {
-        if (std::ranges::find(known, entry.key) != known.end()) continue;
+        if (std::ranges::find(known, entry.key) != known.end() ||
+            std::ranges::find(told, yaml::plain_word(entry.key)) != told.end())
+            continue;
         if (slip(entry)) continue;
         const std::string_view close = diag::nearest(entry.key, known);
+        entry.meant = close;
         const std::string where = path_.empty() ? whole() : name_;
         findings_->error(entry.key_span, where + " has no key " + diag::quote(entry.key),
                          close.empty() ? "keys here are " + diag::either(known)

@@ -103,3 +103,47 @@ TEST_CASE("hostile documents end in one bounded finding") {
         CHECK(diag::print_all(r.findings).size() < 1500);
     }
 }
+
+TEST_CASE("what only looks like a text cut at its '#' is none") {
+    for (const std::string text : {
+             "a: one # two\n",
+             "a: one ## two\n",
+             "a: one #\n",
+             "a: https://low-meadow.example/#2\n",
+             "a: 'one' #two\n",
+             "a: {b: 1} #two\n",
+             "a: #two\n  b: 1\n",
+             "a: #two\n- b\n",
+             "#a: 1\nb: 2\n",
+             "a:\n  #two\n  b: 1\n",
+             "a: \"one\n  two #3\"\nb: 'it''s #4'\n",
+             "a: |\n  one #2\n\n  three #4\nb: 1\n",
+             "- >-\n  one #2\n- two\n",
+             "a: Ruth's and\n  'tis #\nb: Tom's \"own\" # two\n",
+             "a: [one, 'two #3',\n  \"four #5\"]\n",
+         }) {
+        INFO(text);
+        CHECK(Reading(text).findings.total() == 0);
+    }
+}
+
+TEST_CASE("a text that would be cut at its '#' is told once, and read on") {
+    const Reading begins("a: #14532d\nb: [#one, {c: #2}]\n");
+    CHECK(begins.findings.total() == 3);
+    CHECK(begins.root().at("a").text() == "#14532d");
+    CHECK(begins.root().at("b").items().at(1).at("c").text() == "#2");
+    const Reading follows("a: one #2\nb: {c: 1 #2, d: 3}\n");
+    CHECK(follows.findings.total() == 2);
+    CHECK(follows.root().at("a").text() == "one");
+    CHECK(follows.root().at("b").at("c").number() == 1.0);
+    CHECK(follows.root().at("b").at("d").number() == 3.0);
+}
+
+TEST_CASE("a needed key is not told as missing where it is misspelt") {
+    const Reading r("nmae: Ruth\n");
+    r.root().only({"name", "hand"});
+    r.root().required("name", "Ruth");
+    CHECK(r.findings.total() == 1);
+    r.root().required("hand", "right");
+    CHECK(r.findings.total() == 2);
+}
