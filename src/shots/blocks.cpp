@@ -9,16 +9,19 @@ namespace shots {
 
 namespace {
 
-constexpr std::array<std::string_view, 4> names{"before", "after", "cold", "warmup"};
+constexpr std::array<std::string_view, 4> names{"before", "after", "cold", "warm-up"};
+
+bool is_warm_up(const std::string& name) { return name == "warm up" || name == "warmup"; }
 
 void put(Shot& shot, const std::string& name) {
-    const auto found = std::ranges::find(names, name == "warm up" ? "warmup" : name);
+    const auto found =
+        std::ranges::find(names, is_warm_up(name) ? names.back() : std::string_view(name));
     shot.block = static_cast<Block>(found - names.begin());
     if (shot.block == Block::extra) shot.extra = name;
 }
 
 bool own_block(const std::string& name) {
-    return name == "warm up" || std::ranges::find(names, name) != names.end();
+    return is_warm_up(name) || std::ranges::find(names, name) != names.end();
 }
 
 } // namespace
@@ -43,7 +46,7 @@ void Blocks::sort(Shot& shot, int place, const Cell* cell) {
         by_word(shot, *cell);
     else if (has_column_)
         findings_.error(grid_.source().in_line(shot.line, 0), "this shot names no block",
-                        "write before, after, cold or warmup in its block column");
+                        "write before, after, cold or warm-up in its block column");
 }
 
 void Blocks::by_rows(Shot& shot, int place) {
@@ -62,7 +65,7 @@ void Blocks::by_rows(Shot& shot, int place) {
     if (told_.empty())
         findings_.error(how_.rows_span,
                         "shot " + std::to_string(place) + " of the table is in no block",
-                        "add it to a block of 'rows', or to 'warmup' if it should not count");
+                        "add it to a block of 'rows', or to 'warm-up' if it should not count");
     told_.emplace_back("rows");
 }
 
@@ -82,7 +85,7 @@ void Blocks::unknown(const Cell& cell, const std::string& word) {
     told_.push_back(word);
     if (word.empty())
         return findings_.error(grid_.span(cell), "this shot names no block",
-                               "write before, after, cold or warmup in its block cell");
+                               "write before, after, cold or warm-up in its block cell");
     std::vector<std::string_view> known(names.begin(), names.end());
     for (const auto& [name, block] : how_.block_words)
         known.emplace_back(name);

@@ -1,5 +1,7 @@
 #include "shots/columns.hpp"
 #include "shots/limits.hpp"
+#include "shots/mixed_up.hpp"
+#include "shots/odd.hpp"
 #include "shots/read_table.hpp"
 #include "unit/display.hpp"
 #include "unit/quantity.hpp"
@@ -15,16 +17,6 @@ using unit::Measure;
 
 constexpr std::size_t at(Measure m) { return static_cast<std::size_t>(m); }
 
-/// Shots that break one rule: the first is shown, all are counted.
-struct Odd {
-    const Shot* first = nullptr;
-    std::size_t count = 0;
-    void add(const Shot& shot) {
-        if (!first) first = &shot;
-        ++count;
-    }
-};
-
 class Check {
   public:
     Check(const Table& table, const diag::Source& source, diag::Findings& findings,
@@ -35,22 +27,34 @@ class Check {
         , club_(club) {}
 
     void run() {
+        check_order(table_, source_, findings_);
+        const Doubted doubted = check_mixed_up(table_, source_, findings_, club_);
         for (const unit::MeasureRow& row : unit::measures)
-            if (table_.measured[at(row.measure)]) limits(row.measure);
-        club_speed();
-        ball_speed();
-        carry();
-        start_side();
+            if (table_.measured[at(row.measure)] && !told(doubted, row.measure))
+                limits(row.measure);
+        if (!doubted.speeds) {
+            club_speed();
+            ball_speed();
+        }
+        if (!doubted.speeds && !doubted.landing) {
+            carry();
+            check_short_carry(table_, source_, findings_);
+        }
+        if (!start_side()) check_start_range(table_, source_, findings_);
         turn_side();
         face_to_path();
     }
 
   private:
+    static bool told(const Doubted& doubted, Measure m) {
+        return (doubted.speeds && (m == Measure::club_speed || m == Measure::ball_speed)) ||
+               (doubted.landing && (m == Measure::carry || m == Measure::offline));
+    }
     void limits(Measure measure);
     void club_speed();
     void ball_speed();
     void carry();
-    void start_side();
+    bool start_side();
     void turn_side();
     void face_to_path();
     template <class Rule>
@@ -60,24 +64,9 @@ class Check {
             if (odd(shot)) found.add(shot);
         return found;
     }
-    diag::Span place(const Shot& shot, Measure measure) const {
-        const std::uint32_t offset = shot.place[at(measure)];
-        if (offset == 0) return source_.in_line(shot.line, 0);
-        const std::string& text = source_.text();
-        std::size_t end = offset;
-        while (end < text.size() && text[end] != ',' && text[end] != ';' && text[end] != '\t' &&
-               text[end] != '\n' && text[end] != '\r')
-            ++end;
-        return source_.at(offset, end - offset);
-    }
-    /// "in 12 of 24 shots"; nothing for a single shot.
-    std::string in_how_many(const Odd& odd) const {
-        if (odd.count < 2) return {};
-        return " in " + std::to_string(odd.count) + " of " + count_of(table_.shots.size(), "shot");
-    }
     void warn(const Odd& odd, Measure measure, std::string what, std::string hint) {
-        what += in_how_many(odd);
-        findings_.warning(place(*odd.first, measure), std::move(what), std::move(hint));
+        shots::warn(table_, odd, place_of(*odd.first, measure, source_), std::move(what),
+                    std::move(hint), findings_);
     }
 
     const Table& table_;
@@ -149,7 +138,7 @@ void Check::carry() {
 
 /// A ball starts between path and face, nearer the face. When turning one column round explains
 /// the starts far better, its sign is likely flipped.
-void Check::start_side() {
+bool Check::start_side() {
     struct Turn {
         double face, path, start;
         Measure suspect;
@@ -171,9 +160,9 @@ void Check::start_side() {
                 std::pow(t.start * *start - 0.7 * t.face * *face - 0.3 * t.path * *path, 2);
         }
     }
-    if (shots < 4 || size / static_cast<double>(shots) < 1) return;
+    if (shots < 4 || size / static_cast<double>(shots) < 1) return false;
     const auto best = std::ranges::min_element(misfit);
-    if (best == misfit.begin() || *best * 4 > misfit[0]) return;
+    if (best == misfit.begin() || *best * 4 > misfit[0]) return false;
     const Measure suspect = turns[static_cast<std::size_t>(best - misfit.begin())].suspect;
     const Odd odd =
         collect([&](const Shot& shot) { return shot[Measure::start] && shot[suspect]; });
@@ -187,6 +176,7 @@ void Check::start_side() {
          "check 'sign' under 'shots' in the record; if only this column counts the other way, turn "
          "its "
          "signs in the table");
+    return true;
 }
 
 void Check::turn_side() {

@@ -164,7 +164,8 @@ void Finder::tell_unused() {
         if (unused.empty()) first = i;
         unused.push_back(heading.written);
     }
-    if (columns_.measures.empty() && how_.columns.empty())
+    columns_.known = !columns_.measures.empty() || !how_.columns.empty();
+    if (!columns_.known)
         findings_.error(grid_.source().in_line(grid_.rows().front().line, 0),
                         "no column of the first line is known",
                         "the first line must name the columns; say which is which, for example "

@@ -22,6 +22,7 @@ struct Columns {
     std::optional<std::size_t> number, block, club, set_aside;
     std::size_t width = 0;     ///< cells of the header
     std::size_t first_row = 1; ///< the first row with a shot
+    bool known = true;         ///< false when no column is: nothing can be read
 };
 
 /// Finds the columns by the record's mapping, then by our own names; takes units from the header, a

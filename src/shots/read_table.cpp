@@ -42,7 +42,7 @@ class Reader {
         , hand_(hand)
         , findings_(findings)
         , columns_(find_columns(grid, how, findings))
-        , blocks_(grid, how, columns_.block.has_value(), findings)
+        , blocks_(grid, how, columns_.block.has_value() || !columns_.known, findings)
         , wrong_(columns_.measures.size(), 0)
         , decimals_(columns_.measures.size(), -1) {}
 
@@ -53,12 +53,20 @@ class Reader {
     void read_words(Shot& shot, const Row& row, int place);
     bool read_number(Shot& shot, const Cell& cell);
     void read_measure(Shot& shot, std::size_t column, const Cell& cell);
-    void check_width(const Row& row);
+    bool repeats_header(const Row& row);
+    bool fits_width(const Row& row);
+    void tell_width(const Row& row);
     double size_of(const Column& column, const Reading& reading, const Cell& cell);
     double sign_of(const Column& column, const Reading& reading, const Cell& cell);
     void tell_wrong(std::size_t column, const Cell& cell, const std::string& hint);
     void tell_missing();
     void tell_unit(unit::Kind kind, const std::vector<std::string_view>& names, diag::Span place);
+    /// The file in which 'shots' is written.
+    std::string record_or_house() const {
+        const diag::Source* written = how_.file.span.source;
+        const bool house = how_.span.line == 0 && written && written != how_.span.source;
+        return house ? written->name() : "the record";
+    }
     const Cell* cell(const Row& row, const std::optional<std::size_t>& index) const {
         return index && *index < row.count ? &grid_.cells(row)[*index] : nullptr;
     }
@@ -74,11 +82,12 @@ class Reader {
     std::vector<std::string_view> unsigned_, lengths_,
         speeds_; ///< measures whose declaration is missing
     diag::Span unsigned_place_, length_place_, speed_place_;
-    int too_wide_ = 0;
+    int too_wide_ = 0, headers_ = 0;
 };
 
 Table Reader::run() {
     Table table;
+    if (!columns_.known && how_.block_rows.empty()) return table;
     const auto& rows = grid_.rows();
     for (std::size_t i = columns_.first_row; i < rows.size(); ++i) {
         if (table.shots.size() == most_shots) {
@@ -87,6 +96,7 @@ Table Reader::run() {
                             "keep one lesson to a table");
             break;
         }
+        if (repeats_header(rows[i])) continue;
         table.shots.push_back(read_shot(rows[i], static_cast<int>(table.shots.size()) + 1));
     }
     blocks_.finish(static_cast<int>(table.shots.size()));
@@ -108,7 +118,7 @@ Table Reader::run() {
 Shot Reader::read_shot(const Row& row, int place) {
     Shot shot;
     shot.line = row.line;
-    check_width(row);
+    if (!fits_width(row)) return shot;
     read_words(shot, row, place);
     const auto cells = grid_.cells(row);
     for (std::size_t c = 0; c < columns_.measures.size(); ++c)
@@ -145,16 +155,40 @@ bool Reader::read_number(Shot& shot, const Cell& cell) {
     return false;
 }
 
+/// A header once more, as where two tables were joined; told, and no shot.
+bool Reader::repeats_header(const Row& row) {
+    const auto cells = grid_.cells(row), header = grid_.cells(grid_.rows().front());
+    if (!std::ranges::equal(
+            cells, header, {}, [&](const Cell& c) { return grid_.raw(c); },
+            [&](const Cell& c) { return grid_.raw(c); }))
+        return false;
+    if (++headers_ <= told_per_column)
+        findings_.error(grid_.source().in_line(row.line, 0, grid_.source().line(row.line).size()),
+                        "the table's first line stands here again",
+                        "delete this line: only shots belong below the first");
+    return true;
+}
+
 /// More cells than the header has would move values into wrong columns.
-void Reader::check_width(const Row& row) {
-    if (row.count <= columns_.width) return;
-    const auto cells = grid_.cells(row);
-    const bool empty = std::ranges::all_of(cells.subspan(columns_.width),
+bool Reader::fits_width(const Row& row) {
+    if (row.count <= columns_.width) return true;
+    const bool empty = std::ranges::all_of(grid_.cells(row).subspan(columns_.width),
                                            [&](const Cell& c) { return grid_.raw(c).empty(); });
-    if (empty || ++too_wide_ > told_per_column) return;
-    findings_.error(grid_.span(cells[columns_.width]),
-                    "this line has " + std::to_string(row.count) + " cells, the header has " +
-                        std::to_string(columns_.width),
+    if (!empty && ++too_wide_ <= told_per_column) tell_width(row);
+    return empty;
+}
+
+void Reader::tell_width(const Row& row) {
+    const auto cells = grid_.cells(row);
+    const auto gap =
+        std::ranges::find_if(cells, [&](const Cell& c) { return grid_.raw(c).empty(); });
+    const bool one = row.count == columns_.width + 1 && gap != cells.end();
+    const std::string what = "this line has " + std::to_string(row.count) +
+                             " cells, the header has " + std::to_string(columns_.width);
+    if (one)
+        return findings_.error(grid_.span(*gap), what + ": one too many",
+                               "is there a separator too many here? take it away");
+    findings_.error(grid_.span(cells[columns_.width]), what,
                     grid_.separator() == ','
                         ? "with decimal commas, save the table with semicolons between the cells"
                         : "put a text that has the separator in it into double quotes");
@@ -220,8 +254,9 @@ void Reader::tell_unit(unit::Kind kind, const std::vector<std::string_view>& nam
     const bool length = kind == unit::Kind::length;
     findings_.error(place,
                     "nothing says in which unit " + diag::either(names, true) + " is written",
-                    length ? "add to 'shots' in the record: units: {distance: yards} (or metres)"
-                           : "add to 'shots' in the record: units: {speed: mph} (or km/h, m/s)");
+                    "add to 'shots' in " + record_or_house() +
+                        (length ? ": units: {distance: yards} (or metres)"
+                                : ": units: {speed: mph} (or km/h, m/s)"));
 }
 
 void Reader::tell_missing() {
@@ -234,11 +269,10 @@ void Reader::tell_missing() {
                     "' cannot be read",
                 "if the whole column looks wrong, check 'shots: columns' in the record");
     if (!unsigned_.empty())
-        findings_.error(
-            unsigned_place_,
-            "nothing says which side a plus means in " + diag::either(unsigned_, true),
-            "add to 'shots' in the record: sign: right is positive (or left is positive, or open "
-            "is positive)");
+        findings_.error(unsigned_place_,
+                        "nothing says which side a plus means in " + diag::either(unsigned_, true),
+                        "add to 'shots' in " + record_or_house() +
+                            ": sign: right is positive (or left is positive, or open is positive)");
     tell_unit(unit::Kind::length, lengths_, length_place_);
     tell_unit(unit::Kind::speed, speeds_, speed_place_);
 }
