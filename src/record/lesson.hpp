@@ -152,6 +152,7 @@ struct Tally {
 struct Returned {
     diag::Located<std::string> drill;
     std::optional<int> days_done;
+    diag::Span days_span;
     std::optional<Tally> right;  ///< on the last full day
     std::optional<Tally> called; ///< called right before looking
     std::optional<Tally> cold;   ///< the boxes of the cold test
@@ -201,6 +202,7 @@ struct Lesson {
     diag::Located<std::string> link; ///< of the coach, printed as a code on the drill page
 
     std::optional<ShotSource> shots;
+    bool no_shots = false; ///< the record says that none were measured
     Conditions conditions;
     std::vector<DrillWish> drills;
     Plan plan;

@@ -2,6 +2,7 @@
 #include "record/read_date.hpp"
 #include "record/read_quantity.hpp"
 
+#include <algorithm>
 #include <charconv>
 
 namespace record {
@@ -31,8 +32,26 @@ void read_conditions(const yaml::Field& field, unit::Units units, Conditions& co
     take(field.at("why not"), conditions.why_not);
 }
 
+namespace {
+
+/// "H1; H4" as "H1, H4".
+std::string with_commas(std::string_view text) {
+    std::string out(text);
+    std::ranges::replace(out, ';', ',');
+    return out;
+}
+
+} // namespace
+
 void read_drills(const yaml::Field& field, std::vector<DrillWish>& drills) {
     for (const yaml::Field& item : field.items()) {
+        if (item.is_text() && item.written().find_first_of(",;") != std::string_view::npos) {
+            item.must("be the id of a drill",
+                      "write several in square brackets: " +
+                          field.called().substr(1, field.called().size() - 2) + ": [" +
+                          with_commas(item.written()) + "]");
+            continue;
+        }
         DrillWish& wish = drills.emplace_back();
         if (item.is_text()) {
             wish.id = {item.text().value_or(""), item.span()};
@@ -85,7 +104,14 @@ std::optional<Tally> read_tally(const yaml::Field& field, const std::string& key
     if (turned && second.ec == std::errc() && second.ptr == end && tally.right >= 0 &&
         tally.of >= 1 && tally.right <= tally.of)
         return tally;
-    field.must("be a count", "for example '" + key + ": 8 of 10'");
+    const bool whole = turned && second.ec == std::errc() && second.ptr == end;
+    if (whole && tally.of >= 1 && tally.right > tally.of)
+        field.error("in " + field.called() + " " + std::to_string(tally.right) +
+                        " is more than the " + std::to_string(tally.of) + " tries",
+                    "the tries come second: " + key + ": " + std::to_string(tally.of) + " of " +
+                        std::to_string(tally.right) + "?");
+    else
+        field.must("be a count", "for example '" + key + ": 8 of 10'");
     return std::nullopt;
 }
 
@@ -95,6 +121,7 @@ void read_one_returned(const yaml::Field& field, Returned& back) {
     const yaml::Field drill = field.at("drill");
     back.drill = {drill.text().value_or(""), drill.span()};
     back.days_done = field.at("days done").whole(0, 366);
+    back.days_span = field.at("days done").span();
     back.right = read_tally(field.at("right first"), "right first");
     if (field.at("right first") && field.at("right"))
         field.at("right").error("'right' and 'right first' are both there",

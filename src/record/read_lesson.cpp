@@ -41,7 +41,7 @@ constexpr std::array elsewhere{
 
 /// Unknown keys of the record itself, with the home of those that belong elsewhere.
 void check_keys(const yaml::Field& root, diag::Findings& findings) {
-    std::vector<std::string_view> known{
+    const std::vector<std::string_view> known{
         "student",    "coach",       "place",   "date",       "lesson",  "revision",
         "replaces",   "language",    "paper",   "units",      "glove",   "suggestion",
         "club",       "bag",         "aim",     "saw",        "changed", "why",
@@ -49,16 +49,15 @@ void check_keys(const yaml::Field& root, diag::Findings& findings) {
         "plan",       "next",        "notes",   "returned",   "history", "large print",
         "marks",      "photographs", "link",    "print name", "pain",    "log",
         "last lesson"};
-    for (const std::string_view key : refuse_private(root, findings, "pain"))
-        known.push_back(key);
+    std::vector<std::string_view> told = refuse_private(root, findings, "pain");
     for (const auto& [key, value] : root.entries()) {
         const auto found = std::ranges::find(elsewhere, key.value, &Elsewhere::key);
         if (found == elsewhere.end()) continue;
         findings.error(key.span, "the record has no key '" + key.value + "'",
                        std::string(found->home));
-        known.push_back(found->key);
+        told.push_back(found->key);
     }
-    root.only(known);
+    root.only(known, told);
 }
 
 void read_heading(const yaml::Field& root, const Start& start, Lesson& lesson,
@@ -130,6 +129,7 @@ void read_clubs(const yaml::Field& root, Lesson& lesson) {
 /// The table that the record names, or the usual one.
 void read_table(const yaml::Field& root, const Start& start, Lesson& lesson) {
     const yaml::Field shots = root.at("shots");
+    lesson.no_shots = yaml::plain_word(shots.written()) == "none";
     if (shots) return read_shot_source(shots, start.shots, lesson.shots);
     if (start.shots.file.value.empty()) return;
     lesson.shots = start.shots;

@@ -15,7 +15,7 @@ Lesson read_lesson(const diag::Source& source, diag::Findings& findings,
 
 /// Rules across fields: dates in order, an aim whose measure the table can have, a drill named
 /// twice, observations that contradict each other, texts longer than their place on the page (a
-/// warning).
-void check_lesson(const Lesson& lesson, diag::Findings& findings);
+/// warning). `table_told`: why there is no shot table has been told.
+void check_lesson(const Lesson& lesson, diag::Findings& findings, bool table_told = false);
 
 } // namespace record
