@@ -1,5 +1,6 @@
 #include "cli/leaving.hpp"
 
+#include "cli/enclosed.hpp"
 #include "output/pdf.hpp"
 #include "output/plain_text.hpp"
 
@@ -10,19 +11,6 @@ namespace cli {
 namespace {
 
 constexpr std::size_t shortest_password = 8, longest_password = 127; // bytes; ISO 32000-2, 7.6.4.3
-
-/// What the sheet was made from. The list of all students never goes with one student's sheet.
-std::vector<output::Attachment> sources_of(const Read& read) {
-    std::vector<output::Attachment> out;
-    for (const auto& source : read.sources) {
-        const fs::path path = source.name();
-        if (path.filename() == "people.yaml") continue;
-        const bool yaml = path.extension() == ".yaml" || path.extension() == ".yml";
-        out.push_back(
-            {path.filename().string(), yaml ? "application/yaml" : "text/csv", source.text()});
-    }
-    return out;
-}
 
 } // namespace
 
@@ -38,9 +26,10 @@ output::Digest Leaving::marked(output::Digest inputs) const {
 void add_leaving(CLI::App& app, Leaving& leaving) {
     app.add_option("--as", leaving.as, "pdf (usual), or text: all of it to be read out")
         ->check(CLI::IsMember({"pdf", "text"}));
-    app.add_flag(
-        "--attach", leaving.attach,
-        "Put record and shot table into the PDF, so that it can be made again from itself");
+    app.add_flag("--attach", leaving.attach,
+                 "Put record, shot table and what house and people say of it into the PDF, so that "
+                 "it can be "
+                 "made again from itself");
     app.add_option("--password-file", leaving.password_file,
                    "File whose first line opens the PDF (AES-256)");
 }
@@ -68,7 +57,7 @@ std::string bytes_of(const Leaving& leaving, const Sheet& sheet, const Read& rea
     if (as_text) return output::plain_text(book, {sheet.easel().words.say("twin.picture")});
     return output::pdf(
         book, inputs,
-        {leaving.attach ? sources_of(read) : std::vector<output::Attachment>{}, leaving.password});
+        {leaving.attach ? enclosed(read) : std::vector<output::Attachment>{}, leaving.password});
 }
 
 } // namespace cli

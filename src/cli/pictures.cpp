@@ -81,8 +81,15 @@ std::vector<fs::path> picture_files(const record::Lesson& lesson) {
     };
     for (const auto* one : {&lesson.photographs.before, &lesson.photographs.after})
         if (*one) add((*one)->file);
-    add(lesson.marks.logo);
-    add(lesson.marks.signature);
+    for (auto& path : mark_files(lesson))
+        out.push_back(std::move(path));
+    return out;
+}
+
+std::vector<fs::path> mark_files(const record::Lesson& lesson) {
+    std::vector<fs::path> out;
+    for (const auto* file : {&lesson.marks.logo, &lesson.marks.signature})
+        if (!file->value.empty()) out.push_back(place_of(*file));
     return out;
 }
 

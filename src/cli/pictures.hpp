@@ -12,5 +12,7 @@ page::Pictures pictures_of(Read& read);
 
 /// The files that these pictures lie in, whether they are there or not.
 std::vector<fs::path> picture_files(const record::Lesson& lesson);
+/// Those of them that are the house's: logo and signature.
+std::vector<fs::path> mark_files(const record::Lesson& lesson);
 
 } // namespace cli

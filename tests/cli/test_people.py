@@ -118,6 +118,43 @@ class EightFields(Academy):
         self.assertIn("Tim Harling", tool("pdftotext", out, "-"))
 
 
+class Enclosed(Academy):
+    def again(self, path):
+        """The sheet, what is taken out of it, and the sheet made from that alone."""
+        out, parts = self.folder / "sheet.pdf", self.folder / "parts"
+        self.expect(run("lesson", path, "-o", out, "--attach"), 0)
+        shutil.rmtree(parts, ignore_errors=True)
+        parts.mkdir()
+        tool("pdfdetach", "-saveall", "-o", parts, out)
+        for name in ("plain.pdf", "again.pdf"):
+            (self.folder / name).unlink(missing_ok=True)
+        self.expect(run("lesson", path, "-o", self.folder / "plain.pdf"), 0)
+        self.expect(run("lesson", parts / "lesson.yaml", "-o", self.folder / "again.pdf"), 0)
+        self.assertEqual(canonical(self.folder / "plain.pdf"), canonical(self.folder / "again.pdf"))
+        return parts
+
+    def test_a_sheet_with_house_and_people_is_made_again_from_what_is_in_it(self):
+        parts = self.again(self.lesson())
+        self.assertEqual(sorted(p.name for p in parts.iterdir()), ["house.yaml", "lesson.yaml", "people.yaml", "shots.csv"])
+        self.assertIn("date: 2026-05-14", (parts / "lesson.yaml").read_text())
+
+    def test_every_key_of_a_person_that_is_printed_goes_along_and_no_address(self):
+        self.record("academy/people.yaml", PEOPLE.replace("  glove: yes\n", "  glove: no\n  coach: Tom\n  language: en-US\n  paper: A5\n"
+                    "  large print: no\n  units: {distance: metres, speed: km/h}\n  print name: initials\n").replace(
+                    "lie: 62.5}", 'lie: 62.5, face share: 57, share from: "our \\"forty\\" shots"}'))
+        parts = self.again(self.lesson())
+        people = (parts / "people.yaml").read_text(encoding="utf-8")
+        for word in ("Millard", "post.example", "PI-07", "Pia"):
+            self.assertNotIn(word, people)
+
+    def test_a_junior_and_the_marks_of_the_house(self):
+        shutil.copy(ROOT / "tests" / "cli" / "hold.jpg", self.academy / "signature.jpg")
+        self.record("academy/house.yaml", HOUSE + 'marks: {signature: signature.jpg, accent: "#14532d"}\n')
+        parts = self.again(self.lesson("pia/2026-05-14", JUNIOR, shots=False))
+        self.assertIn("signature.jpg", [p.name for p in parts.iterdir()])
+        self.assertNotIn("petra", (parts / "people.yaml").read_text(encoding="utf-8").lower())
+
+
 class CheckFolder(Academy):
     def test_one_bad_record_harms_no_other(self):
         good = self.lesson()
