@@ -11,6 +11,7 @@
 #include <memory>
 #include <mutex>
 #include <optional>
+#include <vector>
 
 namespace cli {
 
@@ -42,8 +43,18 @@ class Academies {
 
   private:
     mutable std::mutex mutex_;
-    mutable std::map<std::pair<fs::path, fs::path>, std::shared_ptr<const Academy>> read_;
+    mutable std::map<std::vector<fs::path>, std::shared_ptr<const Academy>> read_;
 };
+
+/// A file that was meant as `name` but is called otherwise (capitals, .yml, .yaml.txt), where no
+/// file of that name is.
+std::optional<fs::path> nearly(const fs::path& path, const std::string& name);
+
+/// "house.yaml" of "House.yml"; another name as it is.
+std::string usual_name(const fs::path& file);
+
+/// A path as the caller would write it: short where that is possible.
+std::string shown(const fs::path& path);
 
 /// The nearest file of that name in the folder of `path` (in `path` itself when it is a folder) or
 /// in a folder above it, six folders in all.

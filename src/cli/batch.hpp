@@ -12,18 +12,22 @@
 #include <optional>
 #include <set>
 #include <string>
+#include <vector>
 
 namespace cli {
 
-/// What became of one sheet. `out` and `err` are all that was to be said.
+/// What became of one sheet. `out`, `err` and `shared` are all that was to be said.
 struct Outcome {
     enum class State { written, up_to_date, failed, elsewhere } state = State::failed;
     int exit = all_written;
     std::string name; ///< of the record
     std::string out, err;
-    std::string why; ///< of a failure, in one line
+    std::string why;                   ///< of a failure, in one line
+    std::vector<std::string> shared{}; ///< of files that other sheets share: said once a run
 
     static Outcome failure(std::string name, int exit, std::string err, std::string why);
+    /// What was found goes into `err` and `shared`.
+    Outcome saying(const diag::Findings& findings) &&;
 };
 
 /// Share I of N, for several machines; 1 of 1 is everything.

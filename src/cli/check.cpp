@@ -31,7 +31,7 @@ int run(const std::vector<std::string>& records, bool ink, const Common& common)
             worst = std::max(worst, check_folder(workshop, record, type, common.strict));
             continue;
         }
-        if (const auto code = check_other(record, common.strict)) {
+        if (const auto code = check_other(workshop, record, common.strict)) {
             worst = std::max(worst, *code);
             continue;
         }

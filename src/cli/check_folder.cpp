@@ -1,5 +1,6 @@
 #include "cli/check_folder.hpp"
 
+#include "cli/check_other.hpp"
 #include "cli/commands.hpp"
 #include "cli/exit.hpp"
 #include "cli/lessons_below.hpp"
@@ -12,6 +13,7 @@
 #include <algorithm>
 #include <iostream>
 #include <set>
+#include <tuple>
 
 namespace cli {
 
@@ -29,51 +31,54 @@ academies_of(const Workshop& workshop, const fs::path& folder, const Reads& read
     return out;
 }
 
-/// True when the finding is one of the files' own, which are told once for all records.
-bool of_academy(const Read& read, const diag::Finding& finding) {
-    if (!read.academy) return false;
-    const auto same = [&](const diag::Finding& other) {
-        return other.span.source == finding.span.source && other.span.line == finding.span.line &&
-               other.span.column == finding.span.column && other.what == finding.what;
-    };
-    if (std::ranges::any_of(read.academy->findings.list(), same)) return true;
-    return read.academy->people &&
-           std::ranges::any_of(read.academy->people->list, [&](const people::Person& person) {
-               return std::ranges::any_of(person.findings, same);
-           });
-}
+/// Findings of shared files, each once however many lessons have met it.
+class Shared {
+  public:
+    void add(const diag::Finding& finding) {
+        const diag::Span& at = finding.span;
+        if (told_.emplace(at.source ? at.source->name() : "", at.line, at.column, finding.what)
+                .second)
+            people::hand_on({finding}, found_);
+    }
+    const diag::Findings& found() const { return found_; }
 
-/// What stands in house.yaml and people.yaml, each fault once, and who has no lesson.
-diag::Findings of_files(const Academy& academy, const Reads& reads) {
-    diag::Findings findings;
-    people::hand_on(academy.findings.list(), findings);
-    if (!academy.people) return findings;
+  private:
+    std::set<std::tuple<std::string, std::uint32_t, std::uint32_t, std::string>> told_;
+    diag::Findings found_;
+};
+
+/// Who has no lesson, when the folder is the whole academy.
+void tell_untaught(const Academy& academy, const fs::path& folder, const Reads& reads,
+                   Shared& shared) {
+    if (lies_outside(academy.people_path, folder)) return;
     std::set<std::string> taught;
     for (const auto& read : reads)
         taught.insert(read->lesson.student.code);
-    for (const people::Person& person : academy.people->list) {
-        people::hand_on(person.findings, findings);
+    for (const people::Person& person : academy.people->list)
         if (!person.code.value.empty() && !taught.contains(person.code.value))
-            findings.note(person.code.span,
-                          diag::quote(person.code.value) + " has no lesson below this folder",
-                          "begin one with: lessonleaf begin FOLDER --student " + person.code.value);
+            shared.add({diag::Severity::note, person.code.span,
+                        diag::quote(person.code.value) + " has no lesson below this folder",
+                        "begin one with: lessonleaf begin FOLDER --student " + person.code.value});
+}
+
+/// What is wrong in house.yaml, people.yaml and drills.yaml.
+Shared of_files(const Workshop& workshop, const fs::path& folder, const Reads& reads) {
+    Shared shared;
+    for (const auto& academy : academies_of(workshop, folder, reads)) {
+        diag::Findings own;
+        people::hand_on(academy->findings.list(), own);
+        if (academy->people) check_entries(workshop, *academy->people, own);
+        for (const auto& finding : own.list())
+            shared.add(finding);
+        if (academy->people) tell_untaught(*academy, folder, reads, shared);
     }
-    return findings;
+    for (const auto& read : reads)
+        for (const auto& finding : read->findings.list())
+            if (is_shared(finding)) shared.add(finding);
+    return shared;
 }
 
 std::string day_of(const record::Lesson& lesson) { return record::iso(lesson.date.value); }
-
-/// The record's date and that of its folder.
-void check_folder_date(Read& read) {
-    const fs::path path = read.sources.front().name();
-    const auto named = record::date_of(path.parent_path().filename().string());
-    const auto& date = read.lesson.date;
-    if (named && date.value.ok() && *named != date.value)
-        read.findings.warning(date.span,
-                              "the date is " + record::iso(date.value) + ", the folder's " +
-                                  record::iso(*named),
-                              "correct one of the two");
-}
 
 /// Lessons that would get one file name, and codes that two people share.
 void check_pairs(const Reads& reads) {
@@ -104,31 +109,27 @@ void check_pairs(const Reads& reads) {
     }
 }
 
-/// What the record itself is told; false when it cannot be printed.
-bool tell_record(const Read& read, const fs::path& record, bool strict) {
+enum class State { ready, faulty, waiting };
+
+/// What the record itself is told; it waits when only a shared file is faulty.
+State tell_record(const Read& read, const fs::path& record, bool strict) {
     diag::Findings own;
-    bool academy_faulty = false;
+    bool waits = false;
     for (const diag::Finding& finding : read.findings.list()) {
-        if (!of_academy(read, finding))
+        if (!is_shared(finding))
             people::hand_on({finding}, own);
         else if (finding.severity == diag::Severity::error)
-            academy_faulty = true;
+            waits = true;
     }
-    if (academy_faulty)
-        own.error({&read.sources.front(), 0, 0, 1},
-                  "what house.yaml or people.yaml says of this "
-                  "lesson is faulty",
-                  "see above, and correct it there");
-    const bool fine = tell(own, strict);
-    if (fine) std::cout << record.string() << ": ready to print\n";
-    return fine;
+    if (!tell(own, strict)) return State::faulty;
+    if (waits) return State::waiting;
+    std::cout << record.string() << ": ready to print\n";
+    return State::ready;
 }
 
 void tell_strays(const fs::path& folder) {
     for (const fs::path& path : strays_below(folder))
-        std::cerr << path.string()
-                  << ": note: this lesson is left out, for it is not called lesson.yaml\n"
-                     "  hint: give it a folder of its own and call it lesson.yaml there\n";
+        std::cerr << stray(path.string());
 }
 
 std::string count_of(std::size_t n, const char* one, const char* many) {
@@ -158,7 +159,10 @@ int check_folder(const Workshop& workshop, const fs::path& folder, const text::T
     const Records below = records_of({folder.string()});
     for (const auto& fault : below.faults)
         std::cerr << fault;
-    if (below.paths.empty()) return no_file;
+    if (below.paths.empty()) {
+        tell_strays(folder);
+        return no_file;
+    }
     int worst = below.faults.empty() ? all_written : no_file;
     Reads reads;
     for (const std::string& record : below.paths) {
@@ -168,18 +172,21 @@ int check_folder(const Workshop& workshop, const fs::path& folder, const text::T
         else
             reads.push_back(std::move(read));
     }
-    for (const auto& read : reads)
-        check_folder_date(*read);
     check_pairs(reads);
-    for (const auto& academy : academies_of(workshop, folder, reads))
-        if (!tell(of_files(*academy, reads), strict)) worst = std::max<int>(worst, findings);
-    std::size_t ready = 0;
+    if (!tell(of_files(workshop, folder, reads).found(), strict))
+        worst = std::max<int>(worst, findings);
+    std::size_t ready = 0, waiting = 0;
     std::set<std::string> students;
     for (const auto& read : reads) {
-        ready += tell_record(*read, read->sources.front().name(), strict) ? 1U : 0U;
+        const State state = tell_record(*read, read->sources.front().name(), strict);
+        ready += state == State::ready ? 1U : 0U;
+        waiting += state == State::waiting ? 1U : 0U;
         students.insert(read->lesson.student.code + " " + read->lesson.student.name);
     }
     tell_strays(folder);
+    if (waiting > 0)
+        std::cerr << count_of(waiting, "lesson waits", "lessons wait")
+                  << " for house.yaml, people.yaml or drills.yaml to be put right, see above\n";
     if (ready < reads.size()) worst = std::max<int>(worst, findings);
     std::cout << count_of(students.size(), "student", "students") << ", "
               << count_of(reads.size(), "lesson", "lessons") << ", " << ready

@@ -9,7 +9,12 @@
 namespace cli {
 
 /// Reads house.yaml, people.yaml, drills.yaml (known by their names) or a term file (known by its
-/// first key), tells what is wrong and gives the exit code. Nothing when the file is none of them.
-std::optional<int> check_other(const std::string& path, bool strict);
+/// first key), tells what is wrong, with all that `check FOLDER` would find in it, and gives the
+/// exit code. Nothing when the file is none of them.
+std::optional<int> check_other(const Workshop& workshop, const std::string& path, bool strict);
+
+/// What is wrong with the entries of people.yaml: each entry's own findings, and lofts of bags.
+void check_entries(const Workshop& workshop, const people::People& people,
+                   diag::Findings& findings);
 
 } // namespace cli

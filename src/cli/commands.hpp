@@ -53,6 +53,9 @@ int cannot_read(const std::string& record);
 
 /// All findings as they are printed on standard error, in colour when that is a terminal.
 std::string told(const diag::Findings& findings);
+/// True when the finding is of a file that several lessons share: house.yaml, people.yaml,
+/// drills.yaml.
+bool is_shared(const diag::Finding& finding);
 /// No error, and with `strict` no warning either.
 bool passes(const diag::Findings& findings, bool strict);
 /// The first and gravest finding in one line, with its place.

@@ -3,13 +3,17 @@
 #include "cli/records.hpp"
 
 #include <algorithm>
+#include <iostream>
 
 namespace cli {
 
 std::vector<Gathered> gather(const Workshop& workshop, const fs::path& folder,
                              const std::string& code, const text::Typesetter& type) {
     std::vector<Gathered> out;
-    for (const fs::path path : records_of({folder.string()}).paths) {
+    const Records below = records_of({folder.string()});
+    for (const auto& note : below.notes)
+        std::cerr << note;
+    for (const fs::path path : below.paths) {
         Gathered one{path, workshop.read(path), nullptr};
         const std::string& whose = one.code();
         if (!code.empty() && !whose.empty() && whose != code) continue;

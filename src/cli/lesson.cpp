@@ -52,7 +52,7 @@ std::string text_of(const Read& read) {
 }
 
 Outcome at_fault(const std::string& record, const Read& read) {
-    return Outcome::failure(record, findings, told(read.findings), first_of(read.findings));
+    return Outcome::failure(record, findings, {}, first_of(read.findings)).saying(read.findings);
 }
 
 /// A record that could not be read whole, when it is this part's to tell.
@@ -69,7 +69,8 @@ Outcome both_to_one(const std::string& record, const std::string& other,
     return Outcome::failure(
         record, findings,
         "lessonleaf: '" + record + "' and '" + other + "' would both be written to '" + target +
-            "'\n  hint: give the students different codes, or write to different folders\n",
+            "'\n  hint: correct the date of one, or write 'revision: 2' in the one that replaces "
+            "the other; two students need different codes\n",
         "would be written over the sheet of '" + other + "'");
 }
 
@@ -105,9 +106,11 @@ Outcome print(const Printing& run, const std::string& record, Read& read, const 
     if (run.calendar) output::write_file(days, practice_calendar(sheet), names_of(read));
     const auto bytes = bytes_of(run.leaving, sheet, read, book, inputs, run.as_text());
     if (old == bytes)
-        return {Outcome::State::up_to_date, all_written, record, shown, told(read.findings), {}};
+        return Outcome{Outcome::State::up_to_date, all_written, record, shown, {}, {}}.saying(
+            read.findings);
     output::write_file(target, bytes, names_of(read));
-    return {Outcome::State::written, all_written, record, shown, told(read.findings), {}};
+    return Outcome{Outcome::State::written, all_written, record, shown, {}, {}}.saying(
+        read.findings);
 }
 
 Outcome print_one(Printing& run, std::size_t index, const text::Typesetter& type) {
@@ -153,16 +156,13 @@ int run(const Wishes& wishes, const Common& common) {
         return wrong_use;
     }
     const Records records = records_of(wishes.arguments);
-    for (const auto& fault : records.faults)
-        std::cerr << fault;
+    for (const auto* said : {&records.faults, &records.notes})
+        for (const auto& line : *said)
+            std::cerr << line;
     const int worst = records.faults.empty() ? all_written : no_file;
     if (records.paths.empty()) return worst;
     const bool into_folder = is_folder(wishes.target, records);
-    if (into_folder && wishes.target == "-") {
-        std::cerr << "lessonleaf lesson: standard output holds one sheet, here are "
-                  << records.paths.size() << " records\n  hint: -o FOLDER/\n";
-        return wrong_use;
-    }
+    if (into_folder && !folder_named("lesson", wishes.target)) return wrong_use;
     if (into_folder) make_folder(wishes.target);
     if (wishes.target != "-") output::sweep(wishes.target);
     const Origin origin(workshop);

@@ -20,6 +20,7 @@ bool has_key(std::string_view text, std::string_view key) {
 }
 
 bool reads_like_a_lesson(std::string_view text) {
+    if (text.starts_with("\xEF\xBB\xBF")) text.remove_prefix(3);
     return has_key(text, "student") && (has_key(text, "saw") || has_key(text, "changed"));
 }
 
@@ -43,7 +44,8 @@ std::vector<fs::path> strays_below(const fs::path& folder) {
     for (fs::recursive_directory_iterator at(folder, options, gone), end; !gone && at != end;
          at.increment(gone)) {
         const fs::path& path = at->path();
-        if (path.extension() != ".yaml" && path.extension() != ".yml") continue;
+        const std::string ending = in_small_letters(path.extension().string());
+        if (ending != ".yaml" && ending != ".yml" && ending != ".txt") continue;
         if (path.filename() == "lesson.yaml" || !at->is_regular_file(gone)) continue;
         if (reads_like_a_lesson(text_of(path).value_or(""))) strays.push_back(path);
     }

@@ -12,7 +12,8 @@ namespace cli {
 std::vector<std::unique_ptr<Read>> lessons_of(const Workshop& workshop, const fs::path& folder,
                                               std::string_view code);
 
-/// YAML files below `folder` that read like a lesson record and are not called lesson.yaml, sorted.
+/// YAML and text files below `folder` that read like a lesson record and are not called
+/// lesson.yaml, sorted.
 std::vector<fs::path> strays_below(const fs::path& folder);
 
 } // namespace cli

@@ -98,8 +98,9 @@ int write_one(Writing& run, const std::string& record) {
 
 int run(const Wishes& wishes, const Common& common) {
     const Records records = records_of(wishes.records);
-    for (const auto& fault : records.faults)
-        std::cerr << fault;
+    for (const auto* said : {&records.faults, &records.notes})
+        for (const auto& line : *said)
+            std::cerr << line;
     if (!wishes.pdf.empty() && (records.paths.size() != 1 || records.folders)) {
         std::cerr << "lessonleaf mail: --pdf goes with one record\n"
                      "  hint: leave it out, and each sheet is made anew\n";
@@ -114,6 +115,7 @@ int run(const Wishes& wishes, const Common& common) {
     run.strict = common.strict;
     run.into_folder = records.folders || records.paths.size() > 1 || wishes.target.ends_with('/') ||
                       fs::is_directory(wishes.target, failed);
+    if (run.into_folder && !folder_named("mail", wishes.target)) return wrong_use;
     if (run.into_folder) fs::create_directories(wishes.target, failed);
     int worst = records.faults.empty() ? all_written : no_file;
     for (const auto& record : records.paths) {

@@ -88,6 +88,7 @@ const people::Person* addressed(Read& read) {
     if (!person)
         return nobody(whole, "people.yaml knows nobody of the code " + diag::quote(student.code),
                       "a sheet goes only to an address that stands with its code there");
+    if (!person->sound()) return nullptr; // told where it is read
     if (people::addressee(*person)) {
         warn_of_shared_address(read, *person);
         return person;

@@ -11,8 +11,19 @@ struct Records {
     std::vector<std::string>
         paths; ///< in the order of the arguments, a folder's own sorted by name
     std::vector<std::string> faults; ///< folders that cannot be read or hold no record, as messages
+    std::vector<std::string> notes;  ///< on records that nearly have the name, as messages
     bool folders = false;            ///< at least one argument is a folder
 };
+
+/// True when `target` can be a folder of many files; else says what to write. One that is not there
+/// yet and ends like a file (".pdf", ".txt", ".eml", ".ics") is none, nor is "-".
+bool folder_named(const std::string& command, const std::string& target);
+
+/// Capitals A to Z made small: how names of files are compared.
+std::string in_small_letters(std::string text);
+
+/// What is said of a lesson that is left out for its name.
+std::string stray(const std::string& path);
 
 /// No record twice, however it is named. Links to folders are not followed. A file that is not
 /// there stays in the list: the reader tells.

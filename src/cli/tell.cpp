@@ -8,6 +8,11 @@
 namespace cli {
 
 std::string unreadable(const std::string& record) {
+    std::error_code gone;
+    if (fs::is_directory(record, gone))
+        return "lessonleaf: '" + record +
+               "' is a folder, and one record is wanted\n  hint: name it: " +
+               (fs::path(record) / "lesson.yaml").string() + "\n";
     return "lessonleaf: '" + record +
            "' cannot be read\n  hint: give the path of a lesson record, such as lesson.yaml\n";
 }
@@ -20,6 +25,12 @@ int cannot_read(const std::string& record) {
 std::string told(const diag::Findings& findings) {
     static const bool terminal = isatty(STDERR_FILENO) != 0;
     return diag::print_all(findings, terminal);
+}
+
+bool is_shared(const diag::Finding& finding) {
+    if (!finding.span.source) return false;
+    const std::string name = usual_name(finding.span.source->name());
+    return name == "house.yaml" || name == "people.yaml" || name == "drills.yaml";
 }
 
 bool passes(const diag::Findings& findings, bool strict) {

@@ -2,7 +2,9 @@
 #include "cli/commands.hpp"
 #include "cli/exit.hpp"
 #include "cli/gather.hpp"
+#include "cli/records.hpp"
 #include "cli/term_files.hpp"
+#include "cli/term_register.hpp"
 #include "record/read_date.hpp"
 #include "report/follow.hpp"
 #include "report/term_report.hpp"
@@ -42,10 +44,12 @@ class TermRun {
         , wishes_(wishes) {}
 
     int run() {
+        if (!folder_named("term", wishes_.target)) return wrong_use;
         if (!read_term()) return readable_ ? findings : no_file;
         lessons_ = gather(workshop_, folder(), {}, type_);
         for (const auto& one : lessons_)
             inputs_for(one);
+        compare_register();
         enrol();
         set_up_pages();
         std::error_code failed;
@@ -75,28 +79,26 @@ class TermRun {
         source_ = std::make_unique<diag::Source>(wishes_.term, *text);
         diag::Findings found;
         term_ = record::read_term(*source_, found);
-        std::error_code gone;
-        if (found.clean() && !fs::is_directory(folder(), gone))
-            found.error(term_.lessons.span, "there is no folder '" + term_.lessons.value + "'",
-                        "'lessons' is the folder of the lessons, beside the term file");
+        if (found.clean()) check_folder_of(term_, wishes_.term, found);
         inputs_.push_back(wishes_.term);
         return tell(found, common_.strict);
     }
 
-    fs::path folder() const {
-        const fs::path beside = fs::path(wishes_.term).parent_path();
-        const fs::path own = beside / term_.lessons.value;
-        return own.empty() ? fs::path(".") : own;
-    }
+    fs::path folder() const { return lessons_folder(term_, wishes_.term); }
 
     void inputs_for(const Gathered& one) {
         for (const auto& source : one.read->sources)
             inputs_.push_back(source.name());
     }
 
-    bool in_term(const record::Lesson& lesson) const {
-        return !lesson.date.value.ok() ||
-               (lesson.date.value >= term_.from.value && lesson.date.value <= term_.to.value);
+    /// Codes of the register and of the lessons that do not meet.
+    void compare_register() {
+        std::vector<const record::Lesson*> lessons;
+        for (const auto& one : lessons_)
+            if (one.read->readable) lessons.push_back(&one.read->lesson);
+        diag::Findings found;
+        check_register(term_, *source_, lessons, *workshop_.academy(folder()), found);
+        if (!tell(found, common_.strict)) all_well_ = false;
     }
 
     Pupil& pupil(const std::string& code) {
@@ -113,7 +115,7 @@ class TermRun {
         for (const auto& entry : term_.students)
             pupil(entry.code.value).entry = &entry, pupil(entry.code.value).listed = true;
         for (const auto& one : lessons_) {
-            if (!in_term(one.read->lesson)) continue;
+            if (!in_term(term_, one.read->lesson)) continue;
             const bool sound = one.sound() && told(one);
             if (!one.sound()) told(one);
             const std::string file = one.record.filename().string();

@@ -1,6 +1,10 @@
 #include "cli/workshop.hpp"
 
+#include "cli/check_templates.hpp"
+#include "cli/doubt_club.hpp"
+#include "cli/doubt_returned.hpp"
 #include "cli/earlier.hpp"
+#include "cli/tables_beside.hpp"
 #include "people/start.hpp"
 #include "record/read_date.hpp"
 #include "record/read_lesson.hpp"
@@ -50,6 +54,7 @@ bool lies_outside(const fs::path& file, const fs::path& folder) {
 Workshop::Workshop(const Common& common)
     : shelf_(common.templates.empty() ? stock::Shelf() : stock::Shelf(common.templates))
     , outside_(common.outside) {
+    if (!common.templates.empty()) check_templates(common.templates, findings_);
     read_wording();
     read_library();
     read_style();
@@ -195,12 +200,36 @@ bool has_shots(const fs::path& table) {
 void drop_usual_table(Read& read, const fs::path& record) {
     if (!read.lesson.shots) return;
     const auto& file = read.lesson.shots->file;
-    if (!is_usual(read, file) || has_shots(record.parent_path() / file.value)) return;
-    if (!read.lesson.aim)
-        read.findings.note({&read.sources.front(), 0, 0, 1},
-                           "no shots stand in " + diag::quote(file.value) + " beside the record",
+    const fs::path table = record.parent_path() / file.value;
+    if (!is_usual(read, file) || has_shots(table)) return;
+    std::error_code gone;
+    if (fs::exists(table, gone) || !tell_table_beside(read, record, file.value))
+        read.findings.note(read.sources.front().whole(),
+                           "no shots stand in " + diag::quote(file.value) + " beside the record" +
+                               (read.lesson.aim ? ", so the aim gets no verdict" : ""),
                            "write 'shots: none' when no shots were measured");
     read.lesson.shots.reset();
+}
+
+/// A table that lies there without a word of it, then the rules between the keys.
+void check_whole(Read& read, const fs::path& record) {
+    if (!read.findings.clean()) return;
+    const bool silent = !read.lesson.shots && !read.lesson.no_shots;
+    const bool told = silent && tell_table_beside(read, record, {});
+    record::check_lesson(read.lesson, read.findings, told);
+}
+
+/// The record's date and that of its folder.
+void check_folder_date(Read& read, const fs::path& record) {
+    std::error_code gone;
+    const fs::path folder = fs::absolute(record, gone).lexically_normal().parent_path();
+    const auto named = record::date_of(folder.filename().string());
+    const auto& date = read.lesson.date;
+    if (named && date.value.ok() && *named != date.value)
+        read.findings.warning(date.span,
+                              "the date is " + record::iso(date.value) + ", the folder's " +
+                                  record::iso(*named),
+                              "correct one of the two");
 }
 
 void read_shots(Read& read, const fs::path& record) {
@@ -215,10 +244,11 @@ void read_shots(Read& read, const fs::path& record) {
     }
     auto text = text_of(path);
     if (!text) {
-        read.findings.error(
-            how.file.span, "the shot table '" + how.file.value + "' cannot be read",
-            "put the file beside the record, or correct its name; leave 'shots' out "
-            "for a lesson without shots");
+        const std::string way = way_to_table(record, how.file.value);
+        read.findings.error(how.file.span, "the shot table '" + how.file.value + "' cannot be read",
+                            way.empty() ? "put the file beside the record, or correct its name; "
+                                          "leave 'shots' out for a lesson without shots"
+                                        : way);
         return;
     }
     const auto& source = read.sources.emplace_back(path.string(), std::move(*text));
@@ -258,14 +288,16 @@ std::unique_ptr<Read> Workshop::read_alone(const fs::path& record) const {
         read->lesson.marks.signature = marks_.signature;
     if (read->lesson.marks.accent.value.empty()) read->lesson.marks.accent = marks_.accent;
     if (read->lesson.marks.contact.empty()) read->lesson.marks.contact = marks_.contact;
+    check_whole(*read, record);
     drop_usual_table(*read, record);
-    if (read->findings.clean()) record::check_lesson(read->lesson, read->findings);
+    check_folder_date(*read, record);
+    doubt_club(*this, read->lesson, read->findings);
     if (read->lesson.shots && !read->lesson.shots->file.value.empty()) read_shots(*read, record);
     read->library = library(read->lesson.language);
     if (const auto own = upward(record, "drills.yaml"))
         if (auto drills_text = text_of(*own)) {
             const auto& own_source =
-                read->sources.emplace_back(own->string(), std::move(*drills_text));
+                read->sources.emplace_back(shown(*own), std::move(*drills_text));
             read->library = drills::merged(
                 read->library, drills::read_drills(own_source, read->findings), read->findings);
             drills::check_easier(read->library, read->findings);
@@ -276,6 +308,8 @@ std::unique_ptr<Read> Workshop::read_alone(const fs::path& record) const {
 std::unique_ptr<Read> Workshop::read(const fs::path& record) const {
     auto read = read_alone(record);
     if (read->readable && read->findings.clean()) read_earlier(*this, *read, record);
+    if (!read->earlier.empty())
+        doubt_returned(read->lesson, read->earlier.front()->lesson, read->findings);
     return read;
 }
 

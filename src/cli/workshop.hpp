@@ -70,6 +70,7 @@ class Workshop {
     const record::Marks& marks() const { return marks_; }
     const stock::Shelf& shelf() const { return shelf_; }
     bool speaks(const std::string& language) const { return catalogues_.contains(language); }
+    bool outside() const { return outside_; }
 
   private:
     void read_wording();

@@ -1,0 +1,294 @@
+"""Slips of a first day: files of other names, columns and codes that do not meet, targets that are no folder."""
+import shutil
+
+from program import InFolder, run
+
+HOUSE = """academy: Thornbeck Golf Barn
+coaches: [{name: Wil Aster, contact: "wil@thornbeck.example"}]
+units: {distance: yards, speed: mph}
+shots: {file: shots.csv, sign: right is positive}
+aims: {face: {want: 2 L to 4 R, worth having: 2}}
+"""
+
+PEOPLE = """- code: BR-01
+  first name: Bram
+  hand: right
+  bag: [{name: seven iron, loft: 32, lie: 62.5}, {name: pitching wedge, loft: 45, lie: 64}]
+  send to: bram@odell.example
+- code: LO-02
+  first name: Lotte
+  hand: right
+  age: junior
+  guardian: {name: Marit Kvist, address: marit@kvist.example}
+- code: SU-03
+  first name: Sunil
+  hand: left
+  send to: sunil@rao.example
+"""
+
+LESSON = """student: BR-01
+club: seven iron
+aim: face
+saw: The handle ran deep through your palm.
+changed: The handle lies in your fingers.
+drills: [H1]
+"""
+
+SHOTS = "number,block,face,path\n" + "".join(
+    f"{n},{'before' if n < 9 else 'after'},{face},{path}\n"
+    for n, (face, path) in enumerate([(8.1, -2), (9.4, -3.1), (6.8, -1.5), (10.2, -2.6), (7.7, -2.2), (8.8, -3.4),
+                                      (11, -2.9), (7.1, -1.1), (3.3, -2.4), (1.9, -2.1), (4.6, -3), (2.2, -1.7),
+                                      (0.6, -2.5), (3.9, -2.3), (2.8, -1.9), (5.1, -3.2)], 1))
+
+TERM = """term: Spring 2026
+from: 2026-03-01
+to: 2026-04-30
+lessons: .
+students: [BR-01, LO-02, SU-03]
+"""
+
+
+class Academy(InFolder):
+    def setUp(self):
+        super().setUp()
+        self.record("house.yaml", HOUSE)
+        self.record("people.yaml", PEOPLE)
+        self.path = self.lesson("BR-01")
+        self.day = self.path.parent
+        self.lesson("LO-02")
+        self.lesson("SU-03")
+
+    def lesson(self, code, day="2026-03-03"):
+        self.record(f"{code}/{day}/shots.csv", SHOTS)
+        return self.record(f"{code}/{day}/lesson.yaml", LESSON.replace("BR-01", code))
+
+    def write(self, path, old, new):
+        text = path.read_text(encoding="utf-8")
+        self.assertIn(old, text)
+        path.write_text(text.replace(old, new), encoding="utf-8")
+
+    def check(self, what, code, *said, never=()):
+        done = self.expect(run("check", what, folder=self.folder), code, *said)
+        for text in never:
+            self.assertNotIn(text, done.stderr)
+        return done
+
+    def test_nothing_of_all_this_is_told_of_a_whole_academy(self):
+        for what in (".", "house.yaml", "people.yaml", self.path):
+            done = run("check", "--strict", what, folder=self.folder)
+            self.expect(done, 0)
+            self.assertNotIn("warning", done.stderr)
+
+
+class SharedFiles(Academy):
+    def test_people_alone_have_the_faults_that_the_folder_finds(self):
+        text = PEOPLE.replace("hand: left", "hand: lefty").replace("sunil@rao", "sunil.rao").replace(
+            "LO-02", "BR-01").replace("loft: 32", "loft: 3.2")
+        self.record("people.yaml", text)
+        said = ("people.yaml:13:9", "did you mean 'left'?", "the code 'BR-01' is used twice",
+                "must be an e-mail address", "people.yaml:4:9: warning: a loft of 3.2° is far from the 32°")
+        self.check("people.yaml", 1, *said)
+        self.check(".", 1, *said)
+
+    def test_a_house_alone_has_its_pictures_looked_at(self):
+        self.record("house.yaml", HOUSE + 'marks: {logo: nothere.svg, accent: blue}\n')
+        self.check("house.yaml", 1, "the logo 'nothere.svg' cannot be read", "'accent' must be a colour")
+
+    def test_drills_alone_may_not_drop_a_caution(self):
+        self.record("drills.yaml", "- {id: F6, family: face, space: swing, name: A, purpose: B, need: C, dose: D, "
+                    "check: E, steps: [Go.], easier: X9}\n")
+        self.check("drills.yaml", 1, "names 'X9' as its easier one")
+        done = self.check(".", 1)
+        self.assertEqual(done.stderr.count("names 'X9' as its easier one"), 1)
+        done = self.expect(run("lesson", ".", "-o", "out/", folder=self.folder), 1, "drills.yaml:1:3")
+        self.assertEqual(done.stderr.count("names 'X9' as its easier one"), 1)
+        self.assertEqual(done.stderr.count(": not printed for what is told above"), 2)
+
+    def test_a_key_to_add_is_shown_once(self):
+        self.record("drills.yaml", "- {id: OWN1, family: hold}\n")
+        done = self.check("drills.yaml", 1, "a line such as 'check: Are two knuckles in sight?'")
+        self.assertNotIn("check: check:", done.stderr)
+
+    def test_one_fault_of_people_is_one_message(self):
+        self.record("people.yaml", PEOPLE.replace("  guardian: {name: Marit Kvist, address: marit@kvist.example}\n", ""))
+        done = self.check(".", 1, "LO-02 is a junior without a guardian", "1 lesson waits for house.yaml")
+        self.assertEqual(done.stderr.count("error:"), 1)
+        self.assertIn("3 lessons, 2 ready to print", done.stdout.decode())
+        done = self.expect(run("mail", "LO-02", "-o", "out/", folder=self.folder), 1)
+        self.assertEqual(done.stderr.count("error:"), 1)
+
+    def test_files_of_nearly_the_right_name_are_named(self):
+        (self.folder / "people.yaml").rename(self.folder / "People.yaml")
+        self.check(self.path, 1, "People.yaml: warning: this file is not read for its name", "call it people.yaml")
+        self.check("People.yaml", 0, "not read for its name")
+        (self.folder / "house.yaml").rename(self.folder / "house.yml")
+        self.check(self.path, 1, "house.yml: warning: this file is not read for its name")
+
+    def test_the_file_that_declares_the_table_is_named(self):
+        self.record("house.yaml", HOUSE.replace(", sign: right is positive", ""))
+        self.check(self.path, 1, "add to 'shots' in house.yaml: sign: right is positive")
+
+
+class TablesBeside(Academy):
+    def test_a_table_that_is_not_read_is_named(self):
+        for name, way in (("shots.xlsx", "as CSV under the name shots.csv"), ("Shots.csv", "call it shots.csv"),
+                          ("shots.csv.csv", "call it shots.csv"), ("schlaege.csv", "add 'shots: schlaege.csv'")):
+            with self.subTest(name=name):
+                (self.day / "shots.csv").rename(self.day / name)
+                done = self.check(self.path, 0, f"warning: '{name}' beside the record is not read", way)
+                self.assertNotIn("there is no shot table", done.stderr)
+                (self.day / name).rename(self.day / "shots.csv")
+
+    def test_a_record_that_names_no_table(self):
+        self.record("house.yaml", HOUSE.replace("shots: {", "# shots: {"))
+        self.check(self.path, 0, "'shots.csv' beside the record is not read", "add 'shots: shots.csv'",
+                   never=["there is no shot table"])
+        self.write(self.path, "drills", "shots: none\ndrills")
+        self.check(self.path, 0, never=["beside the record"])
+
+    def test_a_table_with_a_header_only(self):
+        (self.day / "shots.csv").write_text("number,block,face,path\n")
+        self.check(self.path, 0, "note: no shots stand in 'shots.csv' beside the record, so the aim gets no verdict",
+                   never=["there is no shot table", "warning"])
+
+    def test_a_table_that_is_named_and_lies_there_under_another_name(self):
+        self.write(self.path, "drills", "shots: shots.csv\ndrills")
+        (self.day / "shots.csv").rename(self.day / "shots.csv.txt")
+        self.check(self.path, 1, "the shot table 'shots.csv' cannot be read", "'shots.csv.txt' lies there")
+
+
+class Records(Academy):
+    def test_a_record_of_nearly_the_right_name_is_told_by_every_command(self):
+        for name in ("lesson.yaml.txt", "Lesson.yml", "LESSON.YAML", "lesson.txt"):
+            with self.subTest(name=name):
+                self.path.rename(self.day / name)
+                said = f"{name}: note: this lesson is left out, for it is not called lesson.yaml"
+                self.check("BR-01", 3, said)
+                self.check(".", 0, said)
+                self.expect(run("lesson", ".", "-o", "out/", folder=self.folder), 0, said)
+                self.expect(run("mail", ".", "-o", "out/", folder=self.folder), 0, said)
+                (self.day / name).rename(self.path)
+
+    def test_the_date_and_the_folder_are_compared_for_one_record_too(self):
+        self.write(self.path, "club:", "date: 2026-03-04\nclub:")
+        for what in (self.path, "."):
+            done = self.check(what, 0, "lesson.yaml:2:7: warning: the date is 2026-03-04, the folder's 2026-03-03")
+            self.assertEqual(done.stderr.count("the folder's"), 1)
+
+    def test_a_students_folder_says_nothing_of_the_others(self):
+        self.check("LO-02", 0, never=["has no lesson"])
+        shutil.rmtree(self.folder / "SU-03")
+        self.check(".", 0, "'SU-03' has no lesson below this folder")
+
+    def test_one_lesson_twice_is_a_matter_of_date_or_revision(self):
+        shutil.copytree(self.day, self.folder / "BR-01" / "again")
+        self.write(self.folder / "BR-01" / "again" / "lesson.yaml", "club:", "date: 2026-03-03\nclub:")
+        self.expect(run("lesson", "BR-01", "-o", "out/", folder=self.folder), 1, "correct the date of one", "'revision: 2'")
+
+    def test_a_folder_for_a_record_is_told(self):
+        for words in (("numbers", "BR-01"), ("figure", "BR-01", "scatter")):
+            self.expect(run(*words, folder=self.folder), 3, "'BR-01' is a folder, and one record is wanted", "BR-01/lesson.yaml")
+
+
+class Returned(Academy):
+    def second(self, returned):
+        path = self.lesson("BR-01", "2026-03-17")
+        self.write(path, "drills", f"last lesson: ../2026-03-03\nreturned: {returned}\ndrills")
+        return path
+
+    def test_more_days_than_there_were(self):
+        self.check(self.second("{drill: H1, days done: 29}"), 0, "lesson.yaml:7:34: warning: 29 days are done, and 14 lie between",
+                   "2026-03-03")
+        self.check(self.second("{drill: H1, days done: 14}"), 0, never=["warning"])
+
+    def test_a_drill_that_the_last_sheet_did_not_give(self):
+        self.check(self.second("[{drill: H1}, {drill: F1}]"), 0, "the last sheet, of 2026-03-03, did not give 'F1'", "its drills: H1",
+                   never=["did not give 'H1'"])
+        self.record("BR-01/2026-03-03/lesson.yaml", LESSON.replace("drills: [H1]\n", ""))
+        self.check(self.second("{drill: F1}"), 0, never=["warning"])
+
+
+class Clubs(Academy):
+    def test_a_club_that_nobody_knows(self):
+        for name, meant in (("seven irom", "seven iron"), ("7 iron", "seven iron"), ("7i", "seven iron"), ("Iron 9", "nine iron"),
+                            ("PW", "pitching wedge"), ("sevn iron", "seven iron")):
+            with self.subTest(name=name):
+                self.record("BR-01/2026-03-03/lesson.yaml", LESSON.replace("seven iron", name))
+                self.check(self.path, 0, f"lesson.yaml:2:7: warning: '{name}' is in no bag", f"did you mean '{meant}'?")
+
+    def test_a_club_without_a_neighbour_is_asked_for_its_loft(self):
+        self.record("BR-01/2026-03-03/lesson.yaml", LESSON.replace("seven iron", "four iron"))
+        self.check(self.path, 0, "'four iron' is in no bag", "say its loft", never=["did you mean"])
+
+    def test_usual_clubs_in_the_language_of_the_sheet_and_lessons_without_shots_are_fine(self):
+        for name, more in (("Eisen 7", "language: de\n"), ("seven-iron", ""), ("Driver", ""), ("putter", "shots: none\n")):
+            with self.subTest(name=name):
+                self.record("BR-01/2026-03-03/lesson.yaml", more + LESSON.replace("seven iron", name))
+                self.check(self.path, 0, never=["warning"])
+
+    def test_a_loft_without_its_decimal_point_in_place(self):
+        self.record("BR-01/2026-03-03/lesson.yaml", LESSON.replace("seven iron", "{name: seven iron, loft: 3.2}"))
+        self.check(self.path, 0, "a loft of 3.2° is far from the 32° that are usual for 'seven iron'")
+
+
+class Terms(Academy):
+    def test_codes_of_the_register_and_of_the_lessons_are_compared(self):
+        self.record("term.yaml", TERM.replace("LO-02", "LO-20"))
+        said = ("term.yaml:5:19: warning: nobody has the code 'LO-20'", "did you mean 'LO-02'?",
+                "'LO-02' has a lesson in this term and is not in the register")
+        self.check("term.yaml", 0, *said)
+        self.expect(run("term", "term.yaml", "-o", "out", folder=self.folder), 0, *said)
+        self.record("term.yaml", TERM)
+        self.check("term.yaml", 0, never=["warning"])
+
+    def test_a_folder_of_lessons_that_is_not_there(self):
+        self.record("term.yaml", TERM.replace("lessons: .", "lessons: lesons"))
+        self.check("term.yaml", 1, "term.yaml:4:10: error: there is no folder 'lesons'")
+
+
+class Templates(Academy):
+    INKS = 'accent: "#14532d"\n'
+
+    def told(self, code, *said, never=()):
+        done = self.expect(run("check", self.path, "--templates", "my", folder=self.folder), code, *said)
+        for text in never:
+            self.assertNotIn(text, done.stderr)
+
+    def test_a_folder_that_is_not_there_or_of_no_use(self):
+        self.told(1, "there is no folder 'my' of templates")
+        self.record("my/readme.md", "Mine.")
+        self.told(1, "nothing in the folder 'my' is read as a template")
+
+    def test_files_that_are_not_read_are_named(self):
+        self.record("my/Style/inks.yaml", self.INKS)
+        self.told(1, "error: 'my/Style/inks.yaml' is not read", "did you mean 'my/style/inks.yaml'?")
+        self.record("my/style/inks.yaml", self.INKS)
+        self.record("my/style/page.yaml", "- one thing\n")
+        self.record("my/pages.yaml", "- one thing\n")
+        self.told(0, "warning: 'my/style/page.yaml' is not read", "warning: 'my/pages.yaml' is not read",
+                  "did you mean 'my/style/pages.yaml'?")
+
+    def test_what_belongs_there_is_not_doubted(self):
+        self.record("my/style/inks.yaml", self.INKS)
+        self.record("my/words/en-GB/own.txt", "")
+        self.record("my/style/logo.svg", "")
+        self.record("my/notes.txt", "To do.")
+        self.told(0, never=["is not read"])
+
+
+class Targets(Academy):
+    def test_many_files_need_a_folder(self):
+        for words, said in ((("lesson", ".", "-o", "o.pdf"), "'o.pdf' is one file"), (("mail", ".", "-o", "x.eml"), "'x.eml' is one file"),
+                            (("mail", ".", "-o", "-"), "standard output holds one draft"),
+                            (("lesson", ".", "-o", "-"), "standard output holds one sheet")):
+            before = self.files()
+            self.expect(run(*words, folder=self.folder), 2, said, "hint: -o FOLDER/")
+            self.assertEqual(self.files(), before)
+            self.assertFalse((self.folder / words[-1]).exists())
+        self.record("term.yaml", TERM)
+        self.expect(run("term", "term.yaml", "-o", "t.pdf", folder=self.folder), 2, "'t.pdf' is one file")
+
+    def test_a_folder_that_is_there_may_be_called_anything(self):
+        (self.folder / "o.pdf").mkdir()
+        self.expect(run("lesson", ".", "-o", "o.pdf", folder=self.folder), 0)
+        self.assertTrue((self.folder / "o.pdf" / "BR-01-2026-03-03.pdf").exists())
