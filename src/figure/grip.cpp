@@ -241,6 +241,16 @@ ink::Drawing called_out(const Easel& easel, const hand::Picture& picture, unit::
         d.add(label(easel, theme::Text::label, name, {width / 2, title.style.size},
                     text::Align::centre));
     d.add(drawn, {margin, top});
+    for (const auto& anchor : picture.anchors) // the arrow from the ball
+        if (anchor.name == "target") {
+            const ink::Point at = fit(anchor.at);
+            ink::Words word =
+                label(easel, theme::Text::tick, easel.words.say("ballfigure.impact.target"),
+                      {margin + at.x, top + at.y - 4},
+                      hand == unit::Hand::left ? text::Align::left : text::Align::right);
+            word.at.x = std::clamp(word.at.x, 0.0, std::max(0.0, width - word.width));
+            d.add(std::move(word));
+        }
     const auto style = bold(easel, theme::Text::tick);
     const ink::Point corner{margin, top};
     for (const Badge& b : badges_of(picture, call_outs, fit, drawn.size)) {

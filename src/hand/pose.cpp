@@ -103,7 +103,7 @@ Limbs Pose::open_palm() const {
     h.open = h.thumb_free = true;
     h.closure = 0;
     h.spread = .8;
-    h.lean = mix(-9, -3, h.lay);
+    h.lean = mix(5, -3, h.lay);
     h.forearm = {};
     h.stick_out = 46 * body_.across;
     return solve(body_, h);

@@ -2,6 +2,7 @@
 
 #include "figure/grip.hpp"
 #include "page/furniture.hpp"
+#include "page/hold_words.hpp"
 #include "page/log_notes.hpp"
 #include "page/parts.hpp"
 #include "page/table.hpp"
@@ -56,7 +57,7 @@ const Story* with_hold(const Course& course) {
 ink::Drawing hold_now(const Easel& easel, const Story& story, double width) {
     const GripView* view = &story.views.front();
     for (const GripView& v : story.views)
-        if (v.view == hand::View::golfers_eye) view = &v;
+        if (looks_down(v.view)) view = &v;
     const auto& picture = view->after ? view->after : view->before;
     if (!picture) return {};
     const double height = 250, fitted = std::min(width, height * picture->width / picture->height);

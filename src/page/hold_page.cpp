@@ -48,7 +48,7 @@ Numbered looked_for(const figure::Easel& easel, const Story& story, hand::View v
     const auto lines = look_lines(story.lesson, easel.words);
     Numbered out;
     for (const Look& look : looks)
-        if (look.view == view) {
+        if (look.view == view || (looks_down(look.view) && looks_down(view))) {
             out.call_outs.push_back({static_cast<int>(out.call_outs.size()) + 1, look.anchor});
             out.lines.push_back(lines[look.line]);
         }
@@ -136,7 +136,7 @@ Block view_row(const figure::Easel& easel, const Story& story, const GripView& v
         {figure::paragraph(easel, theme::Text::label, easel.words.say(view_key(view.view)), beside),
          explained(easel, n.lines, beside)},
         6);
-    with_strip = with_strip && story.strength && view.view == hand::View::golfers_eye;
+    with_strip = with_strip && story.strength && looks_down(view.view);
     if (with_strip)
         words = stacked({std::move(words), strength(easel, story, std::min(beside, 240.0))}, 10);
     double height = 0;

@@ -17,6 +17,11 @@ struct Aspect {
     bool pair = true; ///< both sides of the hold are in the record
 };
 
+/// Either picture of what the player sees: with the club's head, or the hand alone.
+inline bool looks_down(hand::View view) {
+    return view == hand::View::golfers_eye || view == hand::View::close_up;
+}
+
 /// Every aspect that was looked at on at least one side, in the order taught.
 std::vector<Aspect> aspects(const Story& story, const words::Speaker& words);
 

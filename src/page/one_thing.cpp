@@ -72,7 +72,7 @@ std::optional<Block> hands(const figure::Easel& easel, const Story& story, doubl
     if (story.views.empty()) return std::nullopt;
     const GripView* view = &story.views.front();
     for (const GripView& v : story.views)
-        if (v.view == hand::View::golfers_eye && v.before && v.after) view = &v;
+        if (looks_down(v.view) && v.before && v.after) view = &v;
     const double gutter = easel.theme.gutter * figure::mm;
     std::vector<Cell> cells;
     double x = 0;
@@ -95,8 +95,10 @@ std::optional<Block> hands(const figure::Easel& easel, const Story& story, doubl
         lines.push_back(
             figure::paragraph(easel, theme::Text::body, sentence(a, easel.words), beside));
     }
-    lines.push_back(
-        figure::paragraph(easel, theme::Text::small, easel.words.say("grip.caption.lead"), beside));
+    std::string caption = easel.words.say("grip.caption.lead");
+    if (view->view == hand::View::golfers_eye)
+        caption += " " + easel.words.say("grip.caption.wedge");
+    lines.push_back(figure::paragraph(easel, theme::Text::small, caption, beside));
     ink::Drawing words = stacked(lines, 6);
     std::string message = words.message;
     cells.push_back({std::move(words), x});

@@ -90,13 +90,15 @@ figure::GripCardInput card_of(const figure::Easel& easel, const page::Story& sto
     figure::GripCardInput in{.name = lesson.printed_name(),
                              .date = words::date_long(lesson.date.value, easel.words),
                              .hand = lesson.student.hand.value,
-                             .target = hand::album().picture(target, hand::View::golfers_eye),
+                             .target = {},
                              .after = std::nullopt,
                              .handle_diameter = hand::handle_diameter(target.build),
                              .checklist = page::look_lines(lesson, easel.words),
                              .targets = lesson.targets};
+    hand::View eye = hand::View::golfers_eye;
     for (const auto& view : story.views)
-        if (view.view == hand::View::golfers_eye) in.after = view.after;
+        if (page::looks_down(view.view)) in.after = view.after, eye = view.view;
+    in.target = hand::album().picture(target, eye); // both at one scale
     return in;
 }
 

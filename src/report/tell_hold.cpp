@@ -4,6 +4,7 @@
 #include "page/hold_words.hpp"
 #include "report/doubt_hold.hpp"
 
+#include <algorithm>
 #include <array>
 
 namespace report {
@@ -25,25 +26,33 @@ constexpr std::array<Named, 8> names{{{"open palm", View::open_palm},
                                       {"joined front", View::joined_front},
                                       {"thumb", View::thumb_short}}};
 
+/// What the player sees, with the club's head only where its face was measured.
+View eye_of(const page::Story& story) {
+    const bool face = std::ranges::any_of(
+        story.evidence, [](const auto& e) { return e.measure == unit::Measure::face; });
+    return face ? View::golfers_eye : View::close_up;
+}
+
 /// At most three views that show something that was looked at.
-std::vector<View> fitting(const unit::Grip& a, const unit::Grip& b) {
+std::vector<View> fitting(const unit::Grip& a, const unit::Grip& b, View eye) {
     std::vector<View> out;
     const auto seen = [&](auto member) {
         return (a.*member).has_value() || (b.*member).has_value();
     };
     if (seen(&unit::Grip::lay) || seen(&unit::Grip::square)) out.push_back(View::open_palm);
-    out.push_back(View::golfers_eye);
+    out.push_back(eye);
     if (seen(&unit::Grip::gap) || seen(&unit::Grip::heel_pad)) out.push_back(View::butt_end);
     if (out.size() < 3 && seen(&unit::Grip::balance)) out.push_back(View::balance);
     if (out.size() < 3 && seen(&unit::Grip::join)) out.push_back(View::joined_front);
     return out;
 }
 
-std::vector<View> chosen(const record::Lesson& lesson) {
+std::vector<View> chosen(const record::Lesson& lesson, View eye) {
     std::vector<View> out;
     for (const auto& wish : lesson.views)
-        if (const auto view = view_named(wish.value)) out.push_back(*view);
-    return out.empty() ? fitting(lesson.before, lesson.after) : out;
+        if (const auto view = view_named(wish.value))
+            out.push_back(*view == View::golfers_eye ? eye : *view);
+    return out.empty() ? fitting(lesson.before, lesson.after, eye) : out;
 }
 
 hand::Wish wish_of(const record::Lesson& lesson, const unit::Grip& seen) {
@@ -109,7 +118,7 @@ void tell_hold(page::Story& story, diag::Findings& findings) {
     const auto before = wish(lesson.has_before, lesson.before, false);
     const auto after = wish(lesson.has_after, lesson.after, true);
     if (!before && !after) {
-        for (const View view : {View::open_palm, View::golfers_eye, View::butt_end})
+        for (const View view : {View::open_palm, eye_of(story), View::butt_end})
             story.wanted.push_back(
                 {view, std::nullopt, album.picture(target_wish(lesson), view), "", "grip.target"});
         return;
@@ -122,7 +131,7 @@ void tell_hold(page::Story& story, diag::Findings& findings) {
         story.after = album.facts(*after);
         doubt_hold(*story.after, lesson.after, "after", lesson.after_span, findings);
     }
-    for (const View view : chosen(lesson)) {
+    for (const View view : chosen(lesson, eye_of(story))) {
         page::GripView drawn{.view = view};
         if (view == View::thumb_short) {
             const hand::Wish& shown = after ? *after : *before;
