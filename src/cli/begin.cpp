@@ -1,4 +1,5 @@
 #include "cli/begin_record.hpp"
+#include "cli/check_templates.hpp"
 #include "cli/commands.hpp"
 #include "cli/exit.hpp"
 #include "cli/lessons_below.hpp"
@@ -50,6 +51,9 @@ void fill(std::string& in, std::string_view hole, const std::string& text) {
 
 /// A record to fill in from nothing.
 int begin_alone(const Wishes& wishes, const record::Date& date, const Common& common) {
+    diag::Findings found;
+    if (!common.templates.empty()) check_templates(common.templates, found);
+    if (!tell(found, common.strict)) return findings;
     const stock::Shelf shelf =
         common.templates.empty() ? stock::Shelf() : stock::Shelf(common.templates);
     std::vector<std::pair<std::string, std::string>> files;

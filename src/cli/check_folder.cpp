@@ -2,6 +2,7 @@
 
 #include "cli/check_other.hpp"
 #include "cli/commands.hpp"
+#include "cli/doubt_returned.hpp"
 #include "cli/exit.hpp"
 #include "cli/lessons_below.hpp"
 #include "cli/records.hpp"
@@ -109,6 +110,21 @@ void check_pairs(const Reads& reads) {
     }
 }
 
+/// What came back, against the lesson before where the record names none.
+void check_returned(const Reads& reads) {
+    for (const auto& read : reads) {
+        const record::Lesson& now = read->lesson;
+        if (now.returned.empty() || !read->earlier.empty() || now.student.code.empty()) continue;
+        const record::Lesson* last = nullptr;
+        for (const auto& other : reads)
+            if (const auto& then = other->lesson;
+                then.student.code == now.student.code && then.date.value.ok() &&
+                then.date.value < now.date.value && (!last || last->date.value < then.date.value))
+                last = &then;
+        if (last) doubt_returned(now, *last, read->findings);
+    }
+}
+
 enum class State { ready, faulty, waiting };
 
 /// What the record itself is told; it waits when only a shared file is faulty.
@@ -173,6 +189,7 @@ int check_folder(const Workshop& workshop, const fs::path& folder, const text::T
             reads.push_back(std::move(read));
     }
     check_pairs(reads);
+    check_returned(reads);
     if (!tell(of_files(workshop, folder, reads).found(), strict))
         worst = std::max<int>(worst, findings);
     std::size_t ready = 0, waiting = 0;

@@ -201,6 +201,12 @@ class Returned(Academy):
                    "2026-03-03")
         self.check(self.second("{drill: H1, days done: 14}"), 0, never=["warning"])
 
+    def test_a_folder_knows_the_lesson_before_without_being_told(self):
+        path = self.second("{drill: F1, days done: 29}")
+        self.write(path, "last lesson: ../2026-03-03\n", "")
+        self.check(path, 0, never=["warning"])
+        self.check(".", 0, "29 days are done, and 14 lie between", "did not give 'F1'")
+
     def test_a_drill_that_the_last_sheet_did_not_give(self):
         self.check(self.second("[{drill: H1}, {drill: F1}]"), 0, "the last sheet, of 2026-03-03, did not give 'F1'", "its drills: H1",
                    never=["did not give 'H1'"])
@@ -258,6 +264,10 @@ class Templates(Academy):
         self.told(1, "there is no folder 'my' of templates")
         self.record("my/readme.md", "Mine.")
         self.told(1, "nothing in the folder 'my' is read as a template")
+
+    def test_a_new_record_from_no_templates_is_not_begun(self):
+        self.expect(run("begin", "new", "--templates", "my", folder=self.folder), 1, "there is no folder 'my' of templates")
+        self.assertFalse((self.folder / "new").exists())
 
     def test_files_that_are_not_read_are_named(self):
         self.record("my/Style/inks.yaml", self.INKS)
