@@ -1,7 +1,6 @@
 #include "ball/credit.hpp"
 
-#include "ball/credit_model.hpp"
-#include "ball/shapley.hpp"
+#include "ball/credit_surface.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -13,28 +12,6 @@ namespace ball {
 namespace {
 
 constexpr std::size_t fewest_for_a_range = 5; // a side
-
-constexpr std::array<Column, outcome_count> outcome_columns{start_column, curve_column,
-                                                            carry_column, offline_column};
-
-/// The numbers of one outcome for one pair of medians.
-struct Sums {
-    double measured = 0, modelled = 0;
-    std::array<double, factor_count> shares{};
-
-    double rest() const { return measured - modelled; }
-};
-using AllSums = std::array<Sums, outcome_count>;
-
-AllSums sums(const Medians& before, const Medians& after, const Worths& w) {
-    AllSums all;
-    for (std::size_t o = 0; o < outcome_count; ++o) {
-        all[o].measured = after[outcome_columns[o]] - before[outcome_columns[o]];
-        all[o].modelled = w.outcome[o].back() - w.outcome[o].front();
-        all[o].shares = shapley<factor_count>(w.outcome[o]);
-    }
-    return all;
-}
 
 /// Percentile interval of one number over all resamples.
 template <class Number>
@@ -65,13 +42,22 @@ Part part(const AllSums& sums, const std::vector<AllSums>& resamples, double lev
 std::vector<AllSums> resample(Block& before, Block& after, const Present& present,
                               const Setting& setting, const Resampling& how) {
     std::vector<AllSums> drawn;
-    if (std::min(before.size(), after.size()) < fewest_for_a_range) return drawn;
+    if (how.count == 0 || std::min(before.size(), after.size()) < fewest_for_a_range) return drawn;
     drawn.reserve(how.count);
+    std::vector<Pair> pairs(how.count);
     std::mt19937_64 random(how.seed);
-    for (std::size_t i = 0; i < how.count; ++i) {
-        const Medians a = before.draw(random), b = after.draw(random);
-        drawn.push_back(sums(a, b, worths(a, b, present, setting)));
+    for (Pair& pair : pairs) {
+        pair.before = before.draw(random);
+        pair.after = after.draw(random);
     }
+    if (how.fly_all) {
+        for (const auto& [a, b] : pairs)
+            drawn.push_back(sums(a, b, worths(a, b, present, setting)));
+        return drawn;
+    }
+    const Surface surface({before.medians(), after.medians()}, present, setting, pairs);
+    for (const Pair& pair : pairs)
+        drawn.push_back(surface.at(pair));
     return drawn;
 }
 

@@ -53,6 +53,9 @@ struct Resampling {
     std::size_t count = 1000; ///< 0: no ranges
     double level = 0.80;      ///< of the percentile intervals
     std::uint64_t seed = 20021;
+    /// Fly every coalition of every resample, instead of reading the model off its parabolas along
+    /// the medians (credit.cpp). Thirty times the work; for tests.
+    bool fly_all = false;
 };
 
 struct Range {

@@ -46,21 +46,6 @@ Side side(const Medians& m, const Medians& other, const Present& present, const 
     return s;
 }
 
-/// Least squares of start - path on face - path over the two medians.
-std::optional<double> fitted_share(const Medians& a, const Medians& b, const Present& present) {
-    if (!present[face_column] || !present[path_column] || !present[start_column])
-        return std::nullopt;
-    double product = 0, square = 0, widest = 0;
-    for (const Medians* m : {&a, &b}) {
-        const double open = (*m)[face_column] - (*m)[path_column];
-        product += open * ((*m)[start_column] - (*m)[path_column]);
-        square += open * open;
-        widest = std::max(widest, std::abs(open));
-    }
-    if (widest < least_face_to_path) return std::nullopt;
-    return std::clamp(product / square, least_published_share, most_published_share);
-}
-
 Launch mixed(std::size_t coalition, const Side& before, const Side& after, const Head& head) {
     const auto from = [&](Factor f) -> const Side& {
         return coalition >> static_cast<unsigned>(f) & 1u ? after : before;
@@ -81,6 +66,20 @@ std::array<bool, factor_count> factors_measured(const Present& p) {
 }
 
 bool has_speed(const Present& p) { return p[club_speed_column] || p[ball_speed_column]; }
+
+std::optional<double> fitted_share(const Medians& a, const Medians& b, const Present& present) {
+    if (!present[face_column] || !present[path_column] || !present[start_column])
+        return std::nullopt;
+    double product = 0, square = 0, widest = 0;
+    for (const Medians* m : {&a, &b}) {
+        const double open = (*m)[face_column] - (*m)[path_column];
+        product += open * ((*m)[start_column] - (*m)[path_column]);
+        square += open * open;
+        widest = std::max(widest, std::abs(open));
+    }
+    if (widest < least_face_to_path) return std::nullopt;
+    return std::clamp(product / square, least_published_share, most_published_share);
+}
 
 Worths worths(const Medians& before, const Medians& after, const Present& present,
               const Setting& setting) {

@@ -26,6 +26,10 @@ std::array<bool, factor_count> factors_measured(const Present& present);
 /// True when there is a speed to fly with.
 bool has_speed(const Present& present);
 
+/// Least squares of start - path on face - path over the two medians; nothing without them, or with
+/// too little face to path to fit.
+std::optional<double> fitted_share(const Medians& a, const Medians& b, const Present& present);
+
 Worths worths(const Medians& before, const Medians& after, const Present& present,
               const Setting& setting);
 

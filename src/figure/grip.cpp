@@ -246,7 +246,7 @@ ink::Drawing called_out(const Easel& easel, const hand::Picture& picture, unit::
             const ink::Point at = fit(anchor.at);
             ink::Words word =
                 label(easel, theme::Text::tick, easel.words.say("ballfigure.impact.target"),
-                      {margin + at.x, top + at.y - 4},
+                      {margin + at.x, top + at.y - 7},
                       hand == unit::Hand::left ? text::Align::left : text::Align::right);
             word.at.x = std::clamp(word.at.x, 0.0, std::max(0.0, width - word.width));
             d.add(std::move(word));

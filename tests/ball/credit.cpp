@@ -209,6 +209,30 @@ TEST_CASE("Resampling is the same every time and its ranges hold the value") {
     CHECK(share(wide[Outcome::start], Factor::face)->range->lower <= face.range->lower);
 }
 
+TEST_CASE("The ranges are those of the model flown for every resample") {
+    for (const double spread : {0.5, 1.0, 2.0})
+        for (const std::size_t count : {6u, 12u, 20u}) {
+            const auto before = lesson::block(lesson::open_face, 0.97, count, spread);
+            const auto after = lesson::block(lesson::square_face, 1, count, spread);
+            ball::Resampling flown;
+            flown.fly_all = true;
+            const auto quick = ball::credit(before, after, lesson::setting());
+            const auto full = ball::credit(before, after, lesson::setting(), flown);
+            for (std::size_t o = 0; o < ball::outcome_count; ++o)
+                for (std::size_t f = 0; f < ball::factor_count; ++f) {
+                    const auto &a = *quick->outcomes[o].shares[f],
+                               &b = *full->outcomes[o].shares[f];
+                    CAPTURE(spread, count, o, f);
+                    CHECK(a.value == b.value);
+                    // half of what a page shows: 0.05 degrees of start, half a yard of the others
+                    const double shown = o == 0 ? 0.05 : 0.45;
+                    const double width = b.range->upper - b.range->lower;
+                    CHECK(std::abs(a.range->lower - b.range->lower) < shown + 0.05 * width);
+                    CHECK(std::abs(a.range->upper - b.range->upper) < shown + 0.05 * width);
+                }
+        }
+}
+
 TEST_CASE("Fewer than five shots a side give no ranges") {
     const std::vector<Shot> few(before.begin(), before.begin() + 4);
     const Credit c = *credit(few, after, lesson::setting());
