@@ -190,17 +190,16 @@ Section evidence_page(const figure::Easel& easel, const Story& story) {
                         easel.words.say(shots ? "page.evidence.question" : "page.checks.question")};
     const double room = easel.theme.live(true).height;
     // the tallest figure and the most rows with which all stands on one side
-    bool fits = false;
-    for (std::size_t rows = 7; rows >= 3 && !fits; --rows) {
-        for (double height = 92; height >= 60 && !fits; height -= 4) { // millimetres
-            section.blocks = {page_title(easel, section.title)};
-            if (shots)
-                add_shots(section.blocks, easel, story, height * figure::mm, rows);
-            else
-                add_checks(section.blocks, easel, story);
-            fits = total_height(section.blocks) <= room;
-        }
-    }
+    for (std::size_t rows = 7; rows >= 3; --rows)
+        if (built_to_fit(92, 59, 4, figure::mm, room, [&](double millimetres) {
+                section.blocks = {page_title(easel, section.title)};
+                if (shots)
+                    add_shots(section.blocks, easel, story, millimetres * figure::mm, rows);
+                else
+                    add_checks(section.blocks, easel, story);
+                return total_height(section.blocks);
+            }))
+            break;
     return section;
 }
 

@@ -263,21 +263,35 @@ std::vector<Block> hold_blocks(const figure::Easel& easel, const Story& story, d
     return blocks;
 }
 
+/// How high all rows of pictures are together, as a part of one picture's width.
+double heights_to_widths(const Story& story) {
+    double sum = 0;
+    for (const auto* views : {&story.views, &story.wanted})
+        for (const GripView& view : *views) {
+            double most = 0;
+            for (const auto* picture : {&view.before, &view.after})
+                if (*picture) most = std::max(most, (*picture)->height / (*picture)->width);
+            sum += most;
+        }
+    return std::max(sum, 0.1);
+}
+
 } // namespace
 
 Section hold_page(const figure::Easel& easel, const Story& story) {
     Section section{.name = "hold", .title = easel.words.say("page.hold.question")};
     const double room = easel.theme.live(false).height;
-    const auto fits = [&](double k, bool with_strip) {
+    const auto build = [&](double k, bool with_strip) {
         section.blocks = hold_blocks(easel, story, columns(easel, 2) * k, with_strip);
-        return total_height(section.blocks) <= room;
+        return total_height(section.blocks);
     };
+    const double slope = columns(easel, 2) * heights_to_widths(story);
     // The largest hands with which the page holds all; the strip only where they stay large.
-    for (double k = 1.05; story.strength && k > 0.84; k -= 0.05)
-        if (fits(k, true)) return section;
-    for (double k = 1.05; k > 0.58; k -= 0.05)
-        if (fits(k, false)) return section;
-    fits(1, false); // then over two sides
+    if (story.strength &&
+        built_to_fit(1.05, 0.84, 0.05, slope, room, [&](double k) { return build(k, true); }))
+        return section;
+    if (!built_to_fit(1.05, 0.58, 0.05, slope, room, [&](double k) { return build(k, false); }))
+        build(1, false); // then over two sides
     return section;
 }
 

@@ -67,12 +67,27 @@ Block answers(const figure::Easel& easel, const Story& story, std::size_t drill_
     return block;
 }
 
-/// The chosen pair of hands and, beside it, what differs.
-std::optional<Block> hands(const figure::Easel& easel, const Story& story, double hand_width) {
-    if (story.views.empty()) return std::nullopt;
-    const GripView* view = &story.views.front();
+/// The pair of this page: the hand as the player sees it, else the first.
+const GripView* pair_of(const Story& story) {
+    const GripView* view = story.views.empty() ? nullptr : &story.views.front();
     for (const GripView& v : story.views)
         if (looks_down(v.view) && v.before && v.after) view = &v;
+    return view;
+}
+
+/// How high the pair is, as a part of one picture's width.
+double height_to_width(const Story& story) {
+    double most = 0.1;
+    if (const GripView* view = pair_of(story))
+        for (const auto* picture : {&view->before, &view->after})
+            if (*picture) most = std::max(most, (*picture)->height / (*picture)->width);
+    return most;
+}
+
+/// The chosen pair of hands and, beside it, what differs.
+std::optional<Block> hands(const figure::Easel& easel, const Story& story, double hand_width) {
+    const GripView* view = pair_of(story);
+    if (!view) return std::nullopt;
     const double gutter = easel.theme.gutter * figure::mm;
     std::vector<Cell> cells;
     double x = 0;
@@ -290,13 +305,15 @@ Section one_thing(const figure::Easel& easel, const Story& story, std::size_t dr
     const double room = easel.theme.live(true).height;
     // the largest hands with which the page holds all; the ball gives way before the hands get
     // small
+    const double slope = columns(easel, 2) * height_to_width(story);
     for (const auto& [most, least, with_ball] :
          {std::tuple{1.08, 0.75, true}, std::tuple{1.08, 0.55, false}})
-        for (double k = most; k > least; k -= 0.05) {
-            section.blocks =
-                one_thing_blocks(easel, story, drill_page, columns(easel, 2) * k, with_ball);
-            if (total_height(section.blocks) <= room) return section;
-        }
+        if (built_to_fit(most, least, 0.05, slope, room, [&](double k) {
+                section.blocks =
+                    one_thing_blocks(easel, story, drill_page, columns(easel, 2) * k, with_ball);
+                return total_height(section.blocks);
+            }))
+            return section;
     // narrow paper or many words: two sides with hands that can be seen, rather than one without
     section.blocks = one_thing_blocks(easel, story, drill_page, columns(easel, 2), true);
     return section;

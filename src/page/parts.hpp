@@ -4,6 +4,8 @@
 #include "figure/easel.hpp"
 #include "page/block.hpp"
 
+#include <algorithm>
+#include <cmath>
 #include <string_view>
 #include <vector>
 
@@ -41,6 +43,20 @@ ink::Drawing side_by_side(std::vector<Cell> cells);
 
 /// One drawing out of drawings set under each other.
 ink::Drawing stacked(const std::vector<ink::Drawing>& parts, double gap);
+
+/// Builds with the largest size of `most`, `most - step` and so on above `least` whose height is
+/// within `room`; false when none is. `slope`: how much lower a page gets at best when the size
+/// goes down by one; steps that cannot be enough are not built.
+template <class Build>
+bool built_to_fit(double most, double least, double step, double slope, double room,
+                  const Build& build) {
+    for (double size = most; size > least;) {
+        const double over = build(size) - room;
+        if (over <= 0) return true;
+        size -= step * std::max(1.0, std::floor(over / (slope * step)));
+    }
+    return false;
+}
 
 /// Wraps a drawing in a structure element; a figure takes its message as alternative text.
 ink::Drawing tagged(ink::Drawing drawing, std::string_view role);

@@ -236,41 +236,61 @@ void add_ball(std::vector<Block>& blocks, const figure::Easel& easel, const Stor
     add_words(blocks, easel, story, plan.lean || !ladder);
 }
 
-/// In the order in which they are tried: the fullest first.
-std::vector<Plan> plans() {
-    std::vector<Plan> out;
-    for (const auto& [side, credits] :
-         std::array<std::pair<bool, std::size_t>, 3>{{{true, 2}, {false, 2}, {false, 1}}})
-        for (const auto& [scatter, lean] : std::array<std::pair<double, bool>, 9>{{{98, true},
-                                                                                   {94, true},
-                                                                                   {90, true},
-                                                                                   {94, false},
-                                                                                   {90, false},
-                                                                                   {86, false},
-                                                                                   {82, false},
-                                                                                   {78, false},
-                                                                                   {74, false}}})
-            out.push_back({scatter, scatter > 90 ? 50.0 : 42.0, side, lean, credits});
-    return out;
+/// What is left out at last: the flights from the side, then the second set of bars.
+constexpr std::array<std::pair<bool, std::size_t>, 3> parts_shown{
+    {{true, 2}, {false, 2}, {false, 1}}};
+/// Widths of the scatter and where the note on the lean stands, the fullest page first.
+constexpr std::array<std::pair<double, bool>, 9> sizes{{{98, true},
+                                                        {94, true},
+                                                        {90, true},
+                                                        {94, false},
+                                                        {90, false},
+                                                        {86, false},
+                                                        {82, false},
+                                                        {78, false},
+                                                        {74, false}}};
+
+Plan plan_of(std::size_t parts, std::size_t size) {
+    const auto [side, credits] = parts_shown[parts];
+    const auto [scatter, lean] = sizes[size];
+    return {scatter, scatter > 90 ? 50.0 : 42.0, side, lean, credits};
+}
+
+std::vector<Block> why_blocks(const figure::Easel& easel, const Story& story, const Plan& plan) {
+    std::vector<Block> blocks{page_title(easel, easel.words.say("page.why.question"))};
+    if (!story.lesson.why.empty())
+        blocks.push_back(text_block(easel, theme::Text::coach, story.lesson.why, 0));
+    if (story.ball)
+        add_ball(blocks, easel, story, plan);
+    else
+        for (auto& block : theory_blocks(easel))
+            blocks.push_back(std::move(block));
+    std::erase_if(blocks, [](const Block& b) { return b.height() <= 0; });
+    return blocks;
 }
 
 } // namespace
 
 Section why_page(const figure::Easel& easel, const Story& story) {
     Section section{.name = "why", .title = easel.words.say("page.why.question")};
+    if (!story.ball || is_narrow(easel) || is_junior(story)) {
+        section.blocks = why_blocks(easel, story, plan_of(0, 0));
+        return section;
+    }
     const double room = easel.theme.live(true).height;
-    for (const Plan& plan : plans()) {
-        section.blocks = {page_title(easel, section.title)};
-        if (!story.lesson.why.empty())
-            section.blocks.push_back(text_block(easel, theme::Text::coach, story.lesson.why, 0));
-        if (!story.ball) {
-            for (auto& block : theory_blocks(easel))
-                section.blocks.push_back(std::move(block));
-            break;
+    for (std::size_t parts = 0; parts < parts_shown.size(); ++parts) {
+        std::size_t first = 0, last = sizes.size() - 1; // the smallest first: does it fit at all?
+        section.blocks = why_blocks(easel, story, plan_of(parts, last));
+        if (total_height(section.blocks) > room) continue;
+        while (first < last) { // then by halves: the widest that still fits
+            const std::size_t middle = (first + last) / 2;
+            auto blocks = why_blocks(easel, story, plan_of(parts, middle));
+            if (total_height(blocks) <= room)
+                section.blocks = std::move(blocks), last = middle;
+            else
+                first = middle + 1;
         }
-        add_ball(section.blocks, easel, story, plan);
-        std::erase_if(section.blocks, [](const Block& b) { return b.height() <= 0; });
-        if (is_narrow(easel) || total_height(section.blocks) <= room) break;
+        break;
     }
     return section;
 }
