@@ -179,7 +179,7 @@ void draw_lines(ink::Drawing& d, const Easel& easel, const Panel& p, const Impac
 
 /// A panel whose top left corner is `at`; gives its height.
 double draw_panel(ink::Drawing& d, const Easel& easel, const Impact& state, ink::Point at,
-                  double width, int stretch) {
+                  double width, int stretch, double most) {
     const auto& t = easel.theme;
     const auto head = bold(easel, theme::Text::label);
     const double top =
@@ -188,7 +188,7 @@ double draw_panel(ink::Drawing& d, const Easel& easel, const Impact& state, ink:
     p.stretch = stretch;
     p.outward = easel.words.voice().hand == unit::Hand::right ? 1 : -1;
     const double aside = width * 0.43, gap = 8, room = width - aside - gap;
-    p.scale = std::clamp(room / 121, 0.7, 1.5);
+    p.scale = std::clamp(room / 121, 0.7, most);
     p.radius = 6.6 * p.scale;
     const double up = 136 * p.scale, down = 64 * p.scale;
     p.scene = {p.outward > 0 ? at.x : at.x + aside + gap, at.y + top, room, up + down};
@@ -223,7 +223,7 @@ ink::Drawing impact_above(const Easel& easel, const ImpactInput& input, double w
     const int stretch = stretch_of(input);
     ink::Point at;
     for (const Impact& state : input.states) {
-        const double height = draw_panel(d, easel, state, at, each, stretch);
+        const double height = draw_panel(d, easel, state, at, each, stretch, beside ? 1.5 : 0.9);
         d.size.height = std::max(d.size.height, at.y + height);
         if (beside)
             at.x += each + gap;

@@ -106,11 +106,19 @@ void draw_axis(ink::Drawing& d, const Frame& f) {
     const bool handed =
         f.input.measure == unit::Measure::face || f.input.measure == unit::Measure::path;
     const std::string stem = handed ? "figure.end." + what : "figure.end.other";
-    d.add(label(f.easel, style, f.easel.words.say(stem + ".left"), {f.scale.from, y}));
-    d.add(label(f.easel, style, f.easel.words.say("figure.target"), {f.scale(0), y},
-                text::Align::centre));
-    d.add(label(f.easel, style, f.easel.words.say(stem + ".right"), {f.scale.to, y},
-                text::Align::right));
+    const ink::Words left = label(f.easel, style, f.easel.words.say(stem + ".left"),
+                                  {f.scale.from, y}),
+                     target = label(f.easel, style, f.easel.words.say("figure.target"),
+                                    {f.scale(0), y}, text::Align::centre);
+    ink::Words right = label(f.easel, style, f.easel.words.say(stem + ".right"), {f.scale.to, y},
+                             text::Align::right);
+    const auto clear = [](const ink::Words& a, const ink::Words& b) {
+        return a.at.x + a.width + 6 < b.at.x;
+    };
+    d.add(left);
+    if (clear(left, target) && clear(target, right)) d.add(target);
+    if (!clear(left, right)) right.at.y += tick.leading; // too narrow for one line
+    d.add(right);
 }
 
 /// The wanted range as a hatched band, named once at its top.

@@ -47,9 +47,13 @@ Curl closing_curl(const Limbs& l, int f, double sideways) {
     return {l.knuckle[f], square_to(axis, out), out};
 }
 
+constexpr double drawn_aside = 30; ///< degrees
+
 PosedFinger posed(const Limbs& l, int f, double sideways, const Obstacle& obstacle) {
     const Ray& ray = l.body.ray[f];
-    const double fan = -ray.fan * l.hold.spread + l.hold.lean;
+    const bool hangs = l.hold.only_index && f != index_finger;
+    // fingers that hang free are drawn towards the little one, clear of the forefinger
+    const double fan = -ray.fan * l.hold.spread + l.hold.lean + (hangs ? drawn_aside : 0);
     const Curl closed = closing_curl(l, f, sideways);
     const Clearance clear = [&](Vec p, double ball) {
         const double own = l.handle.clear(p, ball);
@@ -57,7 +61,7 @@ PosedFinger posed(const Limbs& l, int f, double sideways, const Obstacle& obstac
                    ? std::min(own, obstacle.clear(l.grip * (p - l.handle.butt), ball))
                    : own;
     };
-    const double c = l.hold.closure * (l.hold.only_index && f != index_finger ? .10 : 1);
+    const double c = l.hold.closure * (hangs ? .10 : 1);
     std::array<double, 3> angle = c > 0 ? close_finger(ray, closed, clear) : relaxed;
     Curl curl = closed;
     curl.axis = unit_vector(lerp(rotated(ex, ez, fan), closed.axis, c));

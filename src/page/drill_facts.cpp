@@ -179,9 +179,10 @@ ink::Drawing drill_head(const Easel& easel, const Story& story, std::size_t inde
     return out;
 }
 
-ink::Drawing drill_steps(const Easel& easel, const std::vector<std::string>& steps, double width) {
-    const auto& setting = easel.theme.setting(Text::step);
-    const ink::Style bold = figure::bold(easel, Text::step);
+ink::Drawing drill_steps(const Easel& easel, const std::vector<std::string>& steps, double width,
+                         Text letters) {
+    const auto& setting = easel.theme.setting(letters);
+    const ink::Style bold = figure::bold(easel, letters);
     const double hang = easel.type.line("6", bold).width + setting.style.size * 0.8;
     const double baseline = first_baseline(easel, setting), gap = 4;
     ink::Drawing out;
@@ -194,7 +195,7 @@ ink::Drawing drill_steps(const Easel& easel, const std::vector<std::string>& ste
         ink::Drawing mark;
         mark.add(figure::label(easel, bold, easel.words.say("drill.number", {{"n", ++number}}),
                                {0, baseline}));
-        ink::Drawing body = figure::paragraph(easel, Text::step, step, width - hang);
+        ink::Drawing body = figure::paragraph(easel, letters, step, width - hang);
         const double height = body.size.height;
         item.add(tagged(std::move(mark), "Lbl"), {});
         item.add(tagged(std::move(body), "LBody"), {hang, 0});

@@ -34,7 +34,7 @@ ink::Drawing drill_head(const figure::Easel& easel, const Story& story, std::siz
 
 /// Steps with hanging numbers.
 ink::Drawing drill_steps(const figure::Easel& easel, const std::vector<std::string>& steps,
-                         double width);
+                         double width, theme::Text letters = theme::Text::step);
 
 /// The one cue between two strong rules, as large as one line allows.
 ink::Drawing drill_cue(const figure::Easel& easel, std::string_view cue, double width);

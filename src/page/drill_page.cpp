@@ -22,7 +22,8 @@ constexpr int path_rows = 6; ///< heights of a log row that a junior's path take
 struct Level {
     std::size_t cautions = 6;
     bool stages = true, repair = true, good_enough = true, picture = true, reason = true;
-    bool air = true; ///< whole gaps between the parts
+    bool air = true;         ///< whole gaps between the parts
+    bool large_steps = true; ///< steps in letters of their own size, else of the body's
 };
 std::vector<Level> levels(std::size_t cautions) {
     Level level{.cautions = cautions};
@@ -32,7 +33,7 @@ std::vector<Level> levels(std::size_t cautions) {
         out.push_back(level);
     }
     for (bool Level::*part : {&Level::stages, &Level::repair, &Level::good_enough, &Level::picture,
-                              &Level::reason, &Level::air}) {
+                              &Level::reason, &Level::air, &Level::large_steps}) {
         level.*part = false;
         out.push_back(level);
     }
@@ -288,7 +289,9 @@ class Composer {
             const bool pair = shown.size.height > 0;
             ink::Drawing needs = drill_needs(easel_, drill(), pair ? half : width());
             side.add(pair ? side_by_side({{needs, 0}, {shown, half + gutter}}) : needs, 10);
-            side.add(drill_steps(easel_, steps(), width()), 10);
+            side.add(
+                drill_steps(easel_, steps(), width(), level.large_steps ? Text::step : Text::body),
+                10);
             const std::string& cue = wished(chosen().wish.cue, drill().cue);
             if (!cue.empty()) side.add(drill_cue(easel_, cue, width()), 12);
             side.add(facts(level, Facts::doing), 12);

@@ -150,14 +150,15 @@ Block view_row(const figure::Easel& easel, const Story& story, const GripView& v
     return figure_block(view_key(view.view), std::move(all), 8);
 }
 
-ink::Drawing answer(const figure::Easel& easel, const std::optional<bool>& look, double width) {
+ink::Drawing answer(const figure::Easel& easel, const std::optional<bool>& look, double width,
+                    bool dash) {
     const auto& setting = easel.theme.setting(theme::Text::table);
     ink::Drawing d;
     d.size = {width, setting.leading};
     const double base = setting.leading * 0.76;
     if (!look) {
-        d.add(figure::label(easel, theme::Text::small, easel.words.say("check.not-looked"),
-                            {0, base}));
+        d.add(figure::label(easel, theme::Text::small,
+                            dash ? "–" : easel.words.say("check.not-looked"), {0, base}));
         return d;
     }
     auto style = setting.style;
@@ -182,10 +183,13 @@ Block checklist(const figure::Easel& easel, const Story& story) {
     };
     const double width = column_width(easel),
                  box = std::max(44.0, room(theme::Text::table_head, "check.cold")),
-                 cell = std::max({66.0, room(theme::Text::small, "check.not-looked"),
-                                  room(theme::Text::table_head, "check.before"),
-                                  room(theme::Text::table_head, "check.after")});
+                 least = std::max({44.0, room(theme::Text::table_head, "check.before"),
+                                   room(theme::Text::table_head, "check.after")}),
+                 most = std::max({66.0, room(theme::Text::small, "check.not-looked"), least});
     const bool looked = story.lesson.has_before || story.lesson.has_after;
+    // on narrow paper "not looked at" becomes a dash, so that the looks keep half of it
+    const bool dash = looked && width - 2 * most - box < width / 2;
+    const double cell = dash ? least : most;
     const double words_width = width - (looked ? 2 * cell : 0) - box;
     const Looks before = looks(story.lesson.before, story.lesson.target);
     const Looks after = looks(story.lesson.after, story.lesson.target);
@@ -218,8 +222,8 @@ Block checklist(const figure::Easel& easel, const Story& story) {
         row.add(ink::Tag{true, "TR", {}});
         row.add(tagged(std::move(text), "TD"), {0, 2});
         if (looked) {
-            row.add(tagged(answer(easel, before[i], cell), "TD"), {words_width, 2});
-            row.add(tagged(answer(easel, after[i], cell), "TD"), {words_width + cell, 2});
+            row.add(tagged(answer(easel, before[i], cell, dash), "TD"), {words_width, 2});
+            row.add(tagged(answer(easel, after[i], cell, dash), "TD"), {words_width + cell, 2});
         }
         row.add(ink::Tag{true, "TD", {}});
         row.add(ink::Stroke{ink::Path::rect({width - box + 4, 3.5, 11, 11}),

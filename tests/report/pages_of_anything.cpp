@@ -101,9 +101,10 @@ std::uint64_t wanted(std::uint64_t usual) {
     return asked ? std::strtoull(asked, nullptr, 10) : usual;
 }
 
-/// The same record for A4. A5 has tests of its own: its drills still run over.
-generated::Case on_a4(generated::Case each) {
-    if (const auto at = each.yaml.find("paper: A5"); at != std::string::npos)
+/// Large print has no room on A5 and is refused there: the same record for A4.
+generated::Case with_room(generated::Case each) {
+    const auto at = each.yaml.find("paper: A5");
+    if (at != std::string::npos && each.yaml.find("large print: yes") != std::string::npos)
         each.yaml.replace(at, 9, "paper: A4");
     return each;
 }
@@ -115,7 +116,7 @@ TEST_CASE("whatever a coach writes, every page passes the program's own check", 
     const std::uint64_t count = wanted(60);
     std::size_t pages = 0;
     for (std::uint64_t seed = 1; seed <= count; ++seed)
-        pages += expect_clean(on_a4(generated::lesson(seed)), "seed " + std::to_string(seed), type);
+        pages += expect_clean(with_room(generated::lesson(seed)), "seed " + std::to_string(seed), type);
     std::cout << count << " generated records, " << pages << " pages laid out and checked\n";
 }
 
@@ -123,14 +124,8 @@ TEST_CASE("each field may be missing, and every page passes the check", "[genera
     const text::PangoTypesetter type;
     std::size_t pages = 0, count = 0;
     for (const auto& key : generated::optional_keys()) {
-        pages += expect_clean(on_a4(generated::lesson(1000 + count, key)), "without " + key, type);
+        pages += expect_clean(with_room(generated::lesson(1000 + count, key)), "without " + key, type);
         ++count;
     }
     std::cout << count << " records with one field missing, " << pages << " pages\n";
-}
-
-TEST_CASE("whatever a coach writes, A5 holds it", "[.][a5]") {
-    const text::PangoTypesetter type;
-    for (std::uint64_t seed = 1; seed <= wanted(60); ++seed)
-        expect_clean(generated::lesson(seed), "seed " + std::to_string(seed), type);
 }
