@@ -107,7 +107,8 @@ Picture butt_end(const Pose& pose) {
     Limbs l = solve(pose.lead().body, h);
     const double k = scale_of(l);
     end_handle(l, 132 * k);
-    Shot shot{{&l},   Camera::looking({-1, -.40, .13}, ez),
+    // rolled so that the pad comes from above
+    Shot shot{{&l},   Camera::looking({-1, -.40, .13}, rotated(ez, ex, -55)),
               {},     66 * k,
               64 * k, 26 * k,
               999,    pose.wish().glove};

@@ -118,7 +118,7 @@ void tell_hold(page::Story& story, diag::Findings& findings) {
     const auto before = wish(lesson.has_before, lesson.before, false);
     const auto after = wish(lesson.has_after, lesson.after, true);
     if (!before && !after) {
-        for (const View view : {View::open_palm, eye_of(story), View::butt_end})
+        for (const View view : {View::open_palm, View::close_up, View::butt_end})
             story.wanted.push_back(
                 {view, std::nullopt, album.picture(target_wish(lesson), view), "", "grip.target"});
         return;
