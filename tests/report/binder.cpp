@@ -177,7 +177,8 @@ TEST_CASE("a junior's progress shows neither speed nor carry") {
     adult.four(), junior.four();
     const auto measures = [](Student& student) {
         std::set<unit::Measure> out;
-        for (const auto& picture : student.followed().aims[0].pictures)
+        const auto course = student.followed();
+        for (const auto& picture : course.aims[0].pictures)
             out.insert(picture.measure);
         return out;
     };

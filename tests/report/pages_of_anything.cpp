@@ -116,7 +116,8 @@ TEST_CASE("whatever a coach writes, every page passes the program's own check", 
     const std::uint64_t count = wanted(60);
     std::size_t pages = 0;
     for (std::uint64_t seed = 1; seed <= count; ++seed)
-        pages += expect_clean(with_room(generated::lesson(seed)), "seed " + std::to_string(seed), type);
+        pages +=
+            expect_clean(with_room(generated::lesson(seed)), "seed " + std::to_string(seed), type);
     std::cout << count << " generated records, " << pages << " pages laid out and checked\n";
 }
 
@@ -124,7 +125,8 @@ TEST_CASE("each field may be missing, and every page passes the check", "[genera
     const text::PangoTypesetter type;
     std::size_t pages = 0, count = 0;
     for (const auto& key : generated::optional_keys()) {
-        pages += expect_clean(with_room(generated::lesson(1000 + count, key)), "without " + key, type);
+        pages +=
+            expect_clean(with_room(generated::lesson(1000 + count, key)), "without " + key, type);
         ++count;
     }
     std::cout << count << " records with one field missing, " << pages << " pages\n";
