@@ -73,17 +73,22 @@ std::string lesson_words(const Read& read, const words::Speaker& say) {
 
 } // namespace
 
-std::optional<record::Date> due_of(const Academy& academy, const people::Person& person,
-                                   const Lessons& lessons) {
+std::optional<record::Date> due_after(const Academy& academy, const people::Person& person,
+                                      std::optional<record::Date> last) {
     if (person.kept_until) return person.kept_until;
     if (!academy.house || !academy.house->kept_months) return std::nullopt;
     const std::chrono::months kept(*academy.house->kept_months);
-    const record::Date* last = nullptr;
-    for (const auto& lesson : lessons)
-        if (lesson->lesson.date.value.ok()) last = &lesson->lesson.date.value;
     if (!last) return person.agreed ? std::optional(*person.agreed + kept) : std::nullopt;
     const record::Date due = *last + kept;
     return due.ok() ? due : record::Date{due.year() / due.month() / std::chrono::last};
+}
+
+std::optional<record::Date> due_of(const Academy& academy, const people::Person& person,
+                                   const Lessons& lessons) {
+    std::optional<record::Date> last;
+    for (const auto& lesson : lessons)
+        if (lesson->lesson.date.value.ok()) last = lesson->lesson.date.value;
+    return due_after(academy, person, last);
 }
 
 std::string language_of(const Academy& academy, const people::Person& person) {

@@ -13,6 +13,9 @@ using Lessons = std::vector<std::unique_ptr<Read>>;
 /// the last lesson. Nothing when neither is known.
 std::optional<record::Date> due_of(const Academy& academy, const people::Person& person,
                                    const Lessons& lessons);
+/// The same by the day of the last lesson.
+std::optional<record::Date> due_after(const Academy& academy, const people::Person& person,
+                                      std::optional<record::Date> last);
 
 std::string language_of(const Academy& academy, const people::Person& person);
 theme::Theme theme_of(const Workshop& workshop, const Academy& academy,

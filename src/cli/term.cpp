@@ -2,6 +2,7 @@
 #include "cli/commands.hpp"
 #include "cli/exit.hpp"
 #include "cli/gather.hpp"
+#include "cli/held_of.hpp"
 #include "cli/records.hpp"
 #include "cli/term_files.hpp"
 #include "cli/term_register.hpp"
@@ -141,6 +142,7 @@ class TermRun {
     }
 
     void set_up_pages() {
+        if (term_.language.empty()) term_.language = house_language();
         const words::Catalogue& catalogue = workshop_.wording(term_.language);
         house_words_ = std::make_unique<words::Speaker>(catalogue, words::Voice{});
         const auto paper = term_.paper == record::Paper::letter ? theme::Paper::letter
@@ -162,11 +164,20 @@ class TermRun {
             const auto& academy = one->lessons.back()->read->academy;
             const people::Person* person = academy ? academy->person(one->code) : nullptr;
             if (!person) continue;
-            one->termly.kept_until = person->kept_until;
+            one->termly.kept_until = due_after(*academy, *person, latest.date.value);
             if (!person->first_name.empty()) one->receiver.first_name = person->first_name;
             if (const auto* to = people::addressee(*person))
                 one->receiver.address = to->address.value;
         }
+    }
+
+    /// Of the pages that are no student's, when the term file names none.
+    std::string house_language() const {
+        for (const auto& one : pupils_)
+            for (const Gathered* lesson : one->lessons)
+                if (const auto& academy = lesson->read->academy; academy && academy->house)
+                    return academy->house->language.value_or("en-GB");
+        return "en-GB";
     }
 
     std::string contact(const record::Lesson& latest) const {

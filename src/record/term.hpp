@@ -33,7 +33,7 @@ struct TermStudent {
 struct Term {
     std::string name;
     diag::Located<Date> from, to;
-    std::string language = "en-GB"; ///< of the pages that are not a student's
+    std::string language; ///< of the pages that are not a student's; empty: the house's
     Paper paper = Paper::a4;
     Coach coach;
     diag::Located<std::string> lessons; ///< folder of the lessons, beside the file; empty: its own
