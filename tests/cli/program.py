@@ -23,6 +23,12 @@ CACHE = tempfile.TemporaryDirectory(prefix="lessonleaf-cache-")
 os.environ["XDG_CACHE_HOME"] = CACHE.name
 
 
+def bare_environment(**more):
+    """Nothing but a path, and what the leak checker of a sanitizer build must know."""
+    kept = {name: value for name, value in os.environ.items() if name.startswith("LSAN")}
+    return {"PATH": "/usr/bin", **kept, **more}
+
+
 def run(*words, program=None, folder=None, env=None):
     """Runs the program; standard output as bytes, standard error as text."""
     done = subprocess.run([program or PROGRAM, *map(str, words)], cwd=folder, env=env,

@@ -5,7 +5,7 @@ import tempfile
 import unittest
 from pathlib import Path
 
-from program import RECORDS, InFolder, run, tool
+from program import RECORDS, InFolder, bare_environment, run, tool
 
 SENTENCE_KEYS = ("saw", "changed", "why", "comment")
 ON_EVERY_SHEET = ("What is my one thing?", "How should I hold it?", "Why did the ball do that?",
@@ -46,7 +46,7 @@ class Examples(InFolder):
 
     def test_two_runs_give_the_same_bytes(self):
         for record, target in self.sheets.items():
-            elsewhere = {"PATH": "/usr/bin", "HOME": "/nowhere", "LC_ALL": "tr_TR.UTF-8", "TZ": "Asia/Tokyo"}
+            elsewhere = bare_environment(HOME="/nowhere", LC_ALL="tr_TR.UTF-8", TZ="Asia/Tokyo")
             again = self.expect(run("lesson", record, "-o", "-", folder=self.folder, env=elsewhere), 0)
             self.assertEqual(again.stdout, target.read_bytes())
 

@@ -3,7 +3,7 @@ import shutil
 import unittest
 from pathlib import Path
 
-from program import BUILD, PROGRAM, RIGHT_HAND, ROOT, InFolder, run, tool
+from program import BUILD, PROGRAM, RIGHT_HAND, ROOT, InFolder, bare_environment, run, tool
 
 
 class Installed(InFolder):
@@ -13,7 +13,7 @@ class Installed(InFolder):
         self.assertTrue(program.is_file())
         lesson = self.folder / "lesson"
         shutil.copytree(RIGHT_HAND.parent, lesson)
-        bare = {"PATH": "/usr/bin"}
+        bare = bare_environment()
         done = run("lesson", "lesson.yaml", "-o", "-", program=str(program), folder=lesson, env=bare)
         self.expect(done, 0)
         self.assertEqual(done.stdout, self.expect(run("lesson", RIGHT_HAND, "-o", "-"), 0).stdout)
