@@ -127,14 +127,13 @@ Facts Album::facts(const Wish& wish) {
 }
 
 Picture Album::picture(const Wish& wish, View view) {
-    const std::string key = key_of(wish, view);
+    const std::string key = key_of(without_face(wish), view);
     const auto drawn = [&] {
         const Solved pose = solved(wish);
-        return shows_face(view) && wish.face_degrees != 0
-                   ? draw(pose->with_face(wish.face_degrees), view)
-                   : draw(*pose, view);
+        return shows_face(view) ? draw_without_club(*pose) : draw(*pose, view);
     };
-    return once(pictures_, key, [&] { return stored<Picture>(key, drawn); });
+    Picture kept = once(pictures_, key, [&] { return stored<Picture>(key, drawn); });
+    return shows_face(view) ? with_club(std::move(kept), wish.face_degrees) : kept;
 }
 
 Album& album() {

@@ -1,5 +1,7 @@
 #include "hand/club.hpp"
 
+#include "hand/strokes.hpp"
+
 #include <numbers>
 
 namespace hand {
@@ -14,6 +16,14 @@ struct Head {
     Polyline leading;          ///< the straight edge nearest the ball
     Polyline face, top_inside; ///< what is seen of the face; where it meets the thin top line
     std::vector<Polyline> grooves;
+};
+
+/// Adds to a picture.
+struct Pencil {
+    Picture& picture;
+    void add(Area area) { picture.marks.emplace_back(std::move(area)); }
+    void add(Line line) { picture.marks.emplace_back(std::move(line)); }
+    void anchor(const char* name, Dot at) { picture.anchors.push_back({name, at}); }
 };
 
 constexpr double leading_x = -9.5; ///< of the leading edge
@@ -57,7 +67,7 @@ Outline polygon(const Polyline& line, bool closed) {
 
 /// From the break to the hosel: shaft, the dark ring of the ferrule, and the hosel that the blade
 /// grows out of. It stands still when the face turns.
-void add_neck(Plate& plate, Dot from, Dot to, double scale) {
+void add_neck(Pencil& plate, Dot from, Dot to, double scale) {
     constexpr double shaft = 5.2, ferrule = 6.2, hosel = 6.8, high = 12, ring = 6; // millimetres
     const Dot along = unit_vector(to - from), normal{-along.y, along.x};
     const auto at = [&](double aside, double before) {
@@ -89,7 +99,7 @@ void add_neck(Plate& plate, Dot from, Dot to, double scale) {
     }
 }
 
-void add_dashes(Plate& plate, Dot from, Dot to, double on, double off) {
+void add_dashes(Pencil& plate, Dot from, Dot to, double on, double off) {
     const double whole = length(to - from);
     const Dot d = unit_vector(to - from);
     for (double s = 0; s < whole; s += on + off)
@@ -98,7 +108,7 @@ void add_dashes(Plate& plate, Dot from, Dot to, double on, double off) {
 }
 
 /// Where the leading edge would be if it were square, and how far from it it is.
-void add_square(Plate& plate, Dot heel, Dot edge, double scale) {
+void add_square(Pencil& plate, Dot heel, Dot edge, double scale) {
     const Dot up{0, -1};
     const double reach = 73 * scale;
     if (std::abs(edge.x) > .02) { // a wedge the eye can see
@@ -112,7 +122,7 @@ void add_square(Plate& plate, Dot heel, Dot edge, double scale) {
 }
 
 /// Ball, and an arrow from it to the target.
-void add_ball(Plate& plate, Dot centre, double scale) {
+void add_ball(Pencil& plate, Dot centre, double scale) {
     const double r = ball_radius * scale;
     Polyline round;
     for (int i = 0; i < 40; ++i) {
@@ -145,10 +155,10 @@ void add_ball(Plate& plate, Dot centre, double scale) {
 
 } // namespace
 
-void add_club(Plate& plate, double size, double face) {
+void add_club(Picture& picture, const ClubPlace& place, double face) {
+    Pencil plate{picture};
+    const auto& [from, along, size] = place;
     const double scale = .60 * size;
-    const Dot along = unit_vector(plate.handle_direction());
-    const Dot from = plate.handle_point(plate.shot().handle_end) + along * (6 * size);
     const Dot to = from + along * (17 * size);
     const Head head = iron();
     const auto at = [&](const Polyline& p) { return placed(p, to, scale, face); };

@@ -66,6 +66,11 @@ Facts facts(const Pose& pose);
 /// The picture of that view, a left lead hand. Same pose and view give the same picture to the bit.
 Picture draw(const Pose& pose, View view);
 
+/// The golfer's eye without the far end of the club, and what it lacks: the hand is the same for
+/// every face angle.
+Picture draw_without_club(const Pose& pose);
+Picture with_club(Picture hand, double face_degrees);
+
 /// Diameter of the handle's butt end, millimetres: what the grip card prints at true size.
 double handle_diameter(Build build);
 

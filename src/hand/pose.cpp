@@ -92,12 +92,6 @@ void Pose::find_contradiction() {
     if (s.balance && s.lay && stays != balance_.rests && (stays || on_top)) add("lay-balance");
 }
 
-Pose Pose::with_face(double degrees) const {
-    Pose other = *this;
-    other.wish_.face_degrees = degrees;
-    return other;
-}
-
 Limbs Pose::open_palm() const {
     Hold h = hold_;
     h.open = h.thumb_free = true;

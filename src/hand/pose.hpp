@@ -28,8 +28,6 @@ class Pose {
     Limbs open_palm() const;
     Limbs fingers_first() const;
     Limbs with_thumb(double reach) const;
-    /// The same hold, the leading edge seen otherwise.
-    Pose with_face(double degrees) const;
     /// With the hand further down the handle, clear of the lead hand, joined as recorded. Solved
     /// once for all views of this pose, by whichever thread asks first.
     const BothHands& both_hands() const;

@@ -19,6 +19,9 @@ Dot plane(const Camera& cam, Vec grip) {
     return {p.x, p.y};
 }
 
+/// Where the club goes on, until it is drawn; the way between them is the hand's size.
+constexpr const char *club_from = "club from", *club_towards = "club towards";
+
 enum class Reach : std::uint8_t { club, hand }; ///< how far the golfer's eye follows the handle
 
 Picture golfers_eye(const Pose& pose, Limbs l, Reach reach = Reach::club) {
@@ -35,7 +38,12 @@ Picture golfers_eye(const Pose& pose, Limbs l, Reach reach = Reach::club) {
     plate.add_lines();
     add_skin_lines(plate, l, {!shot.glove, true, true, true, false});
     if (shot.glove) add_glove_lines(plate, l);
-    if (reach == Reach::club) add_club(plate, k, pose.wish().face_degrees);
+    if (reach == Reach::club) {
+        const Dot along = unit_vector(plate.handle_direction());
+        const Dot from = plate.handle_point(plate.shot().handle_end) + along * (6 * k);
+        plate.anchor(club_from, from);
+        plate.anchor(club_towards, from + along * k);
+    }
     const auto views = knuckle_views(l);
     const Dot middle =
         plate.page(l, lerp(l.body.ray[index_finger].base, l.knuckle[middle_finger], .45));
@@ -213,6 +221,19 @@ Picture both_hands(const Pose& pose, bool front) {
 
 } // namespace
 
+Picture draw_without_club(const Pose& pose) { return golfers_eye(pose, pose.lead()); }
+
+Picture with_club(Picture hand, double face) {
+    const auto place = [&](std::string_view name) {
+        return std::ranges::find(hand.anchors, name, &Anchor::name)->at;
+    };
+    const Dot from = place(club_from), way = place(club_towards) - from;
+    std::erase_if(hand.anchors,
+                  [](const Anchor& a) { return a.name == club_from || a.name == club_towards; });
+    add_club(hand, {from, unit_vector(way), length(way)}, face);
+    return hand;
+}
+
 Picture draw(const Pose& pose, View view) {
     switch (view) {
     case View::open_palm:
@@ -220,7 +241,7 @@ Picture draw(const Pose& pose, View view) {
     case View::fingers_first:
         return fingers_first(pose);
     case View::golfers_eye:
-        return golfers_eye(pose, pose.lead());
+        return with_club(draw_without_club(pose), pose.wish().face_degrees);
     case View::butt_end:
         return butt_end(pose);
     case View::balance:
