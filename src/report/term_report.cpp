@@ -1,6 +1,7 @@
 #include "report/term_report.hpp"
 
 #include "page/chronology_page.hpp"
+#include "page/drill_loop.hpp"
 #include "page/furniture.hpp"
 #include "page/own_page.hpp"
 #include "page/self_check.hpp"
@@ -68,9 +69,12 @@ std::string last_kept(const Easel& easel, const page::Course& course) {
     return last ? page::kept_words(easel, *last, false) : easel.words.say("binder.kept-none");
 }
 
-std::string drill_now(const page::Course& course) {
+/// The first drill of the last lesson and the stage the student stands at with it.
+std::string drill_now(const page::Course& course, const words::Speaker& words) {
     const auto& drills = course.lessons.back().story->drills;
-    return drills.empty() ? std::string() : drills.front().drill.name;
+    if (drills.empty()) return {};
+    return drills.front().drill.name + " · " +
+           page::stage_words(words, drills.front().stage.value_or(unit::Stage::place));
 }
 
 std::string next_aim(const Termly& student, const words::Speaker& words) {
@@ -110,7 +114,7 @@ page::Flowed overview_report(const Easel& easel, const record::Term& term,
         const Easel own{easel.type, easel.theme, *one.words};
         rows.push_back({page::whose(own, course.latest().student),
                         std::to_string(course.lessons.size()), last_cold(course, *one.words),
-                        drill_now(course), last_kept(own, course),
+                        drill_now(course, *one.words), last_kept(own, course),
                         course.lessons.size() > 1 ? std::to_string(longest_gap(course))
                                                   : one.words->say("binder.none"),
                         next_aim(*one.student, *one.words)});
