@@ -54,7 +54,7 @@ struct Resampling {
     double level = 0.80;      ///< of the percentile intervals
     std::uint64_t seed = 20021;
     /// Fly every coalition of every resample, instead of reading the model off its parabolas along
-    /// the medians (credit.cpp). Thirty times the work; for tests.
+    /// the medians (credit_surface.hpp). Thirty times the work; for tests.
     bool fly_all = false;
 };
 

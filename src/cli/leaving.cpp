@@ -28,8 +28,7 @@ void add_leaving(CLI::App& app, Leaving& leaving) {
         ->check(CLI::IsMember({"pdf", "text"}));
     app.add_flag("--attach", leaving.attach,
                  "Put record, shot table and what house and people say of it into the PDF, so that "
-                 "it can be "
-                 "made again from itself");
+                 "it can be made again from itself");
     app.add_option("--password-file", leaving.password_file,
                    "File whose first line opens the PDF (AES-256)");
 }

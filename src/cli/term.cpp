@@ -173,11 +173,8 @@ class TermRun {
 
     /// Of the pages that are no student's, when the term file names none.
     std::string house_language() const {
-        for (const auto& one : pupils_)
-            for (const Gathered* lesson : one->lessons)
-                if (const auto& academy = lesson->read->academy; academy && academy->house)
-                    return academy->house->language.value_or("en-GB");
-        return "en-GB";
+        const auto academy = workshop_.academy(folder());
+        return academy->house ? academy->house->language.value_or("en-GB") : "en-GB";
     }
 
     std::string contact(const record::Lesson& latest) const {

@@ -76,6 +76,8 @@ std::string sentence(const Easel& easel, const LadderInput& input, const LoftMar
 
 std::string_view origin_key(LoftOrigin origin) {
     switch (origin) {
+    case LoftOrigin::leaned:
+        return "ballfigure.ladder.origin.leaned";
     case LoftOrigin::measured:
         return "ballfigure.ladder.origin.measured";
     case LoftOrigin::launch:

@@ -17,7 +17,12 @@ struct Rung {
 };
 
 /// Where an effective loft comes from.
-enum class LoftOrigin : std::uint8_t { measured, launch, face };
+enum class LoftOrigin : std::uint8_t {
+    measured,
+    leaned, ///< measured, and the usual lean of the shaft added back
+    launch,
+    face
+};
 
 /// The effective loft of one block.
 struct LoftMark {

@@ -271,12 +271,8 @@ std::vector<Block> hold_blocks(const figure::Easel& easel, const Story& story, d
 double heights_to_widths(const Story& story) {
     double sum = 0;
     for (const auto* views : {&story.views, &story.wanted})
-        for (const GripView& view : *views) {
-            double most = 0;
-            for (const auto* picture : {&view.before, &view.after})
-                if (*picture) most = std::max(most, (*picture)->height / (*picture)->width);
-            sum += most;
-        }
+        for (const GripView& view : *views)
+            sum += view.height_to_width();
     return std::max(sum, 0.1);
 }
 

@@ -75,15 +75,6 @@ const GripView* pair_of(const Story& story) {
     return view;
 }
 
-/// How high the pair is, as a part of one picture's width.
-double height_to_width(const Story& story) {
-    double most = 0.1;
-    if (const GripView* view = pair_of(story))
-        for (const auto* picture : {&view->before, &view->after})
-            if (*picture) most = std::max(most, (*picture)->height / (*picture)->width);
-    return most;
-}
-
 /// The chosen pair of hands and, beside it, what differs.
 std::optional<Block> hands(const figure::Easel& easel, const Story& story, double hand_width) {
     const GripView* view = pair_of(story);
@@ -305,7 +296,8 @@ Section one_thing(const figure::Easel& easel, const Story& story, std::size_t dr
     const double room = easel.theme.live(true).height;
     // the largest hands with which the page holds all; the ball gives way before the hands get
     // small
-    const double slope = columns(easel, 2) * height_to_width(story);
+    const GripView* pair = pair_of(story);
+    const double slope = columns(easel, 2) * std::max(0.1, pair ? pair->height_to_width() : 0);
     for (const auto& [most, least, with_ball] :
          {std::tuple{1.08, 0.75, true}, std::tuple{1.08, 0.55, false}})
         if (built_to_fit(most, least, 0.05, slope, room, [&](double k) {

@@ -15,7 +15,9 @@
 #include "record/lesson.hpp"
 #include "shots/table.hpp"
 
+#include <algorithm>
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -79,6 +81,14 @@ struct GripView {
     std::optional<hand::Picture> before, after;
     const char* first_key = "grip.before"; ///< words over each
     const char* second_key = "grip.after";
+
+    /// Of the higher picture; 0 without any.
+    double height_to_width() const {
+        const auto of = [](const std::optional<hand::Picture>& p) {
+            return p ? p->height / p->width : 0;
+        };
+        return std::max(of(before), of(after));
+    }
 };
 
 struct Story {
@@ -95,6 +105,12 @@ struct Story {
     std::optional<BallStory> ball;                 ///< none for a lesson without shots
     Pictures pictures;                             ///< what the coach brings beside words
 };
+
+/// The drills that came back from the last sheet; none when nothing did.
+inline std::span<const BackDrill> came_back_of(const Story& story) {
+    return story.last ? std::span<const BackDrill>(story.last->drills)
+                      : std::span<const BackDrill>();
+}
 
 inline bool is_junior(const Story& story) {
     return story.lesson.student.age == record::Age::junior;

@@ -65,6 +65,16 @@ std::string log_words(const Easel& easel, const record::Returned& back) {
     return out.empty() ? w.say("term.log-nothing") : out;
 }
 
+/// One line a lesson: what changed and what was kept of it.
+Block kept_table(const Easel& easel, const Course& course) {
+    const auto& w = easel.words;
+    return table(easel, "kept",
+                 {{w.say("binder.column.lesson"), 1.4},
+                  {w.say("binder.column.change"), 3.4},
+                  {w.say("binder.column.kept"), 1.8}},
+                 kept_rows(easel, course), 12);
+}
+
 bool were_measured(const Course& course) {
     return std::ranges::any_of(course.lessons,
                                [](const Attended& l) { return !l.story->evidence.empty(); });
@@ -98,12 +108,7 @@ std::vector<Section> term_cold(const Easel& easel, const Termly& student) {
         section.blocks.push_back(figure_block("progress", progress_picture(easel, aim, 0), 10));
         section.blocks.push_back(
             text_block(easel, Text::small, w.say("binder.progress.read"), 6, width));
-        if (out.empty())
-            section.blocks.push_back(table(easel, "kept",
-                                           {{w.say("binder.column.lesson"), 1.4},
-                                            {w.say("binder.column.change"), 3.4},
-                                            {w.say("binder.column.kept"), 1.8}},
-                                           kept_rows(easel, course), 12));
+        if (out.empty()) section.blocks.push_back(kept_table(easel, course));
         fill(easel, section, "term.notice");
         out.push_back(std::move(section));
     }
@@ -113,11 +118,7 @@ std::vector<Section> term_cold(const Easel& easel, const Termly& student) {
     section.blocks.push_back(text_block(
         easel, Text::lead, w.say(were_measured(course) ? "term.cold.no-aim" : "term.cold.none"), 0,
         column_width(easel)));
-    section.blocks.push_back(table(easel, "kept",
-                                   {{w.say("binder.column.lesson"), 1.4},
-                                    {w.say("binder.column.change"), 3.4},
-                                    {w.say("binder.column.kept"), 1.8}},
-                                   kept_rows(easel, course), 12));
+    section.blocks.push_back(kept_table(easel, course));
     fill(easel, section, "term.notice");
     return {section};
 }

@@ -176,9 +176,10 @@ std::optional<figure::LadderInput> ladder_input(const figure::Easel& easel, cons
             named.symbol,
             leaned ? easel.words.say("why.loft.as-if", {{"name", named.name}}) : named.name,
             b.club_loft->value,
-            b.loft.origin == ball::LoftOrigin::measured      ? figure::LoftOrigin::measured
-            : b.loft.origin == ball::LoftOrigin::from_launch ? figure::LoftOrigin::launch
-                                                             : figure::LoftOrigin::face,
+            b.loft.origin == ball::LoftOrigin::measured && leaned ? figure::LoftOrigin::leaned
+            : b.loft.origin == ball::LoftOrigin::measured         ? figure::LoftOrigin::measured
+            : b.loft.origin == ball::LoftOrigin::from_launch      ? figure::LoftOrigin::launch
+                                                                  : figure::LoftOrigin::face,
             {}};
         if (!b.plays_like->beyond) {
             mark.plays_like.push_back(club_name(ball.names[b.plays_like->lower], easel.words));

@@ -87,7 +87,7 @@ void add_credit(Rows& rows, const ball::Credit& credit) {
             rows.add(name + what, "change", measure, part->value, origin);
             if (part->range) rows.range(measure, part->range->lower, part->range->upper);
         };
-        add("measured", told.measured, "change of the medians; range 80 %, resampled");
+        add("measured", told.measured, "typical shift; range 80 %, resampled");
         add("modelled", told.modelled, "model; range 80 %, resampled");
         for (std::size_t f = 0; f < ball::factor_count; ++f)
             add(factors[f], told.shares[f], "model; range 80 %, resampled");

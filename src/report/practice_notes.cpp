@@ -39,7 +39,7 @@ std::vector<diag::Finding> practice_notes(const page::Story& story, const words:
                                : "name one yourself if you want one; nothing of this is printed"));
         return out;
     }
-    for (const auto& drill : story.last ? story.last->drills : std::vector<page::BackDrill>()) {
+    for (const auto& drill : page::came_back_of(story)) {
         if (!drill.next) continue;
         const auto& next = *drill.next;
         out.push_back(note(

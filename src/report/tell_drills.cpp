@@ -78,7 +78,7 @@ void fill(std::string& text, const std::string& number) {
 
 /// Stage and reason from the repeat rule, where it speaks of this drill.
 void follow_up(page::ChosenDrill& chosen, const page::Story& story) {
-    for (const auto& back : story.last ? story.last->drills : std::vector<page::BackDrill>())
+    for (const auto& back : page::came_back_of(story))
         if (back.goes_on() && back.next->homework.drill == chosen.drill.id) {
             chosen.stage = back.next->homework.stage;
             chosen.reason_key = page::step_key(back.next->step) + ".why";
@@ -119,8 +119,7 @@ void choose_proposed(page::Story& story, const Inputs& in) {
         follow_up(chosen, story);
         story.drills.push_back(std::move(chosen));
     };
-    const std::vector<page::BackDrill> back =
-        story.last ? story.last->drills : std::vector<page::BackDrill>();
+    const auto back = page::came_back_of(story);
     for (const auto& drill : back)
         if (drill.goes_on()) add(drill.next->homework.drill, {});
     if (!story.drills.empty()) return;

@@ -372,6 +372,15 @@ class Schemas(Academy):
         people = json.loads((schemas / "people.json").read_text(encoding="utf-8"))
         self.assertEqual(self.known(run("check", path)), set(people["items"]["properties"]))
 
+    def test_the_schema_of_a_term_has_the_keys_of_the_readers(self):
+        term = json.loads((ROOT / "templates" / "schema" / "term.json").read_text(encoding="utf-8"))
+        path = self.record("academy/term.yaml", "zzzzzzzz: 1\nterm: Spring\nfrom: 2026-03-01\nto: 2026-06-30\n")
+        self.assertEqual(self.known(run("check", path)), set(term["properties"]))
+        path = self.record("academy/term.yaml", "term: Spring\nfrom: 2026-03-01\nto: 2026-06-30\n"
+                                                "students: [{code: RU-04, zzzzzzzz: 1}]\n")
+        student = next(one for one in term["properties"]["students"]["items"]["anyOf"] if "properties" in one)
+        self.assertEqual(self.known(run("check", path)), set(student["properties"]))
+
     def test_the_schema_of_a_lesson_has_no_key_that_the_reader_does_not_know(self):
         path = self.lesson(text="zzzzzzzz: 1\n" + EIGHT)
         lesson = json.loads((ROOT / "templates" / "schema" / "lesson.json").read_text(encoding="utf-8"))

@@ -281,7 +281,11 @@ TEST_CASE("the ladder shows the rungs near the action and says where a loft come
     CHECK(says(d, "in hand: 7 iron 32°"));
     CHECK(says(d, "9 iron 40.5°"));
     CHECK(says(d, "estimated from the face"));
-    CHECK(says(d, "worked out"));
+    CHECK(says(d, "measured"));
+    CHECK_FALSE(says(d, "worked out"));
+    auto leaned = ladder();
+    leaned.marks.back().origin = LoftOrigin::leaned;
+    CHECK(says(loft_ladder(s.easel, leaned, 90 * mm, 70 * mm), "worked out"));
     CHECK(says(d, "played like your 7 iron"));
 }
 
