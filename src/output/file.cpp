@@ -7,10 +7,11 @@
 
 #include <cerrno>
 #include <chrono>
+#include <condition_variable>
 #include <cstdlib>
 #include <cstring>
 #include <filesystem>
-#include <shared_mutex>
+#include <mutex>
 #include <utility>
 
 namespace output {
@@ -47,11 +48,46 @@ fs::path place(const std::string& target) {
 /// Stands between a file's name and six letters of chance in the name of its unfinished beginning.
 constexpr const char* mark = ".unfinished-";
 
-/// Writers pass side by side; whoever ends the program closes the gate behind the last of them.
-std::shared_timed_mutex& gate() {
-    static std::shared_timed_mutex one;
+/// Writers pass side by side; whoever ends the program closes the gate before the next of them. A
+/// shared mutex would not do: it lets further readers in while somebody waits for the last to
+/// leave.
+class Gate {
+  public:
+    void enter() {
+        std::unique_lock lock(mutex_);
+        changed_.wait(lock, [&] { return !closed_; });
+        ++inside_;
+    }
+    void leave() {
+        const std::lock_guard lock(mutex_);
+        --inside_;
+        changed_.notify_all();
+    }
+    /// Whoever comes now waits for ever; those inside have `longest` to leave.
+    void close(std::chrono::seconds longest) {
+        std::unique_lock lock(mutex_);
+        closed_ = true;
+        changed_.wait_for(lock, longest, [&] { return inside_ == 0; });
+    }
+
+  private:
+    std::mutex mutex_;
+    std::condition_variable changed_;
+    int inside_ = 0;
+    bool closed_ = false;
+};
+
+Gate& gate() {
+    static Gate one;
     return one;
 }
+
+struct Passage {
+    Passage() { gate().enter(); }
+    Passage(const Passage&) = delete;
+    Passage& operator=(const Passage&) = delete;
+    ~Passage() { gate().leave(); }
+};
 
 /// A file beside the target that vanishes unless it is kept.
 class Beside {
@@ -130,13 +166,13 @@ void write_file(const std::string& target, std::string_view bytes,
         return;
     }
     const fs::path real = place(target);
-    const std::shared_lock through(gate());
+    const Passage through;
     Beside beside(real, target);
     if (const int error = write_all(beside.handle(), bytes)) fail(target, reason(error));
     if (const int error = beside.keep_as(real)) fail(target, reason(error));
 }
 
-void finish_writing() { static_cast<void>(gate().try_lock_for(std::chrono::seconds(5))); }
+void finish_writing() { gate().close(std::chrono::seconds(5)); }
 
 void sweep(const std::string& target) {
     std::error_code error;

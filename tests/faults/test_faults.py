@@ -5,6 +5,7 @@ exit code 3. LESSONLEAF_KILLS=200 kills that many runs (20 otherwise)."""
 import errno
 import os
 import random
+import re
 import resource
 import shutil
 import signal
@@ -66,6 +67,19 @@ class CallsThatFail(Faults):
                     self.expect(done, 3, "cannot write 'out/N00-2026-05-14.pdf'", os.strerror(number))
                     self.assertEqual(self.content("out"), old)
 
+    def test_a_signal_waits_for_the_sheets_under_way_on_a_slow_disk_and_for_no_other(self):
+        self.records(40)
+        whole = self.content("whole")
+        process = subprocess.Popen([PROGRAM, "lesson", "a", "-o", "out", "--threads", "4"], cwd=self.folder,
+                                   env={**os.environ, "LD_PRELOAD": self.shim, "FAULT": "slow:300:1:out/"},
+                                   stdout=subprocess.PIPE, stderr=subprocess.PIPE)
+        for _ in range(4):
+            process.stdout.readline()
+        process.send_signal(signal.SIGTERM)
+        process.communicate(timeout=60)
+        self.assertEqual(process.returncode, 128 + signal.SIGTERM)
+        self.assertLess(self.content("out").items(), whole.items(), "every file whole")
+
     def test_a_disk_that_fills_up_keeps_what_was_written_before(self):
         self.records(5)
         whole, old = self.content("whole"), self.older_sheets(5)
@@ -111,20 +125,20 @@ class Limits(Faults):
         self.assertEqual(self.content("out"), old)
 
     def test_a_folder_that_vanishes_is_told_for_each_sheet_that_is_lost(self):
-        self.records(40)
+        self.records(10)
         whole = self.content("whole")
-        def vanish():
-            (self.folder / "out").rename(self.folder / "gone")
-        process = subprocess.Popen([PROGRAM, "lesson", "a", "-o", "out", "--threads", "1"], cwd=self.folder,
-                                   stdout=subprocess.PIPE, stderr=subprocess.PIPE)
+        pipe = self.folder / "pipe"  # the second record: the run waits for it until the folder is gone
+        os.mkfifo(pipe)
+        process = subprocess.Popen([PROGRAM, "lesson", "a/00/lesson.yaml", "pipe", "a", "-o", "out", "--threads", "1"],
+                                   cwd=self.folder, stdout=subprocess.PIPE, stderr=subprocess.PIPE)
         process.stdout.readline()
-        vanish()
+        (self.folder / "out").rename(self.folder / "gone")
+        pipe.write_text(SMALL_RECORD, encoding="utf-8")
         _, err = process.communicate(timeout=120)
         self.assertEqual(process.returncode, 3, err)
-        self.assertIn("there is no folder", err.decode())
-        saved = self.content("gone")
-        self.assertTrue(0 < len(saved) < 40)
-        self.assertLess(saved.items(), whole.items())
+        self.assertIn("11 records: 1 written, 0 up to date, 10 failed", err.decode())
+        self.assertEqual(len(re.findall(r"^lessonleaf: cannot write 'out/[^']*': there is no folder", err.decode(), re.M)), 10)
+        self.assertEqual(self.content("gone").items(), {"N00-2026-05-14.pdf": whole["N00-2026-05-14.pdf"]}.items())
 
 
 class Kills(Faults):
