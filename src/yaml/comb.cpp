@@ -121,6 +121,7 @@ std::size_t Comb::dashes(std::size_t at) {
 }
 
 void Comb::walk(std::size_t at) {
+    key_ = value_ = at; // of a text that began above, what this line holds
     if (quote_ == 0) {
         closed_ = false;
         at = dashes(at);
