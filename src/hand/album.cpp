@@ -3,13 +3,12 @@
 #include "hand/album_bytes.hpp"
 #include "hand/pose.hpp"
 
+#include <algorithm>
 #include <bit>
 #include <charconv>
 
 namespace hand {
 namespace {
-
-constexpr std::size_t most_kept = 500; ///< of one kind, then the run begins to forget
 
 /// The shortest text that reads back as the same number.
 void add(std::string& key, double v) {
@@ -86,10 +85,13 @@ T Album::once(Kept<T>& kept, const std::string& key, Make&& make) {
     {
         const std::lock_guard lock(mutex_);
         if (const auto found = kept.find(key); found != kept.end()) {
-            made = found->second;
+            made = found->second.made;
+            found->second.used = ++calls_;
         } else {
-            if (kept.size() >= most_kept) kept.clear();
-            kept.emplace(key, promise.get_future().share());
+            if (kept.size() >= most_kept)
+                kept.erase(std::ranges::min_element(
+                    kept, {}, [](const auto& slot) { return slot.second.used; }));
+            kept.emplace(key, Slot<T>{promise.get_future().share(), ++calls_});
         }
     }
     if (made.valid()) return made.get();

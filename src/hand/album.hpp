@@ -1,9 +1,11 @@
-// Drawings kept by what they show: within a run nothing is drawn twice, and a store outside may
-// keep them longer. What comes back is always what `facts` and `draw` would give, to the bit.
+// Drawings kept by what they show: within a run what was asked for lately is not drawn twice, and a
+// store outside may keep it longer. Memory is bounded by `most_kept`. What comes back is always
+// what `facts` and `draw` would give, to the bit.
 #pragma once
 
 #include "hand/hand.hpp"
 
+#include <cstdint>
 #include <functional>
 #include <future>
 #include <map>
@@ -17,6 +19,8 @@ extern const char* const edition;
 
 class Album {
   public:
+    static constexpr std::size_t most_kept = 128; ///< of one kind; the longest unused goes first
+
     /// Bytes kept by a key outside of the run. Either function may be empty. Both must allow calls
     /// from several threads; what `find` gives is checked and, when it is not whole, drawn anew.
     struct Store {
@@ -35,7 +39,12 @@ class Album {
 
   private:
     template <class T>
-    using Kept = std::map<std::string, std::shared_future<T>>;
+    struct Slot {
+        std::shared_future<T> made;
+        std::uint64_t used = 0; ///< at which call it was last asked for
+    };
+    template <class T>
+    using Kept = std::map<std::string, Slot<T>>;
     using Solved = std::shared_ptr<const Pose>;
 
     Solved solved(const Wish& wish);
@@ -46,6 +55,7 @@ class Album {
 
     Store store_;
     std::mutex mutex_;
+    std::uint64_t calls_ = 0;
     Kept<Solved> poses_;
     Kept<Facts> facts_;
     Kept<Picture> pictures_;

@@ -157,3 +157,28 @@ TEST_CASE("Threads that want the same picture wait for one drawing") {
         CHECK(p == drawn[0]);
     CHECK(drawer.kept.size() == 1);
 }
+
+TEST_CASE("What was asked for lately stays; what was not for longest goes first") {
+    Drawer drawer;
+    Album album(drawer.store());
+    const auto turned = [](double knuckles) {
+        Wish w = recorded();
+        w.seen.knuckles = knuckles;
+        return w;
+    };
+    const auto others = [&](double from) {
+        for (std::size_t i = 1; i < Album::most_kept; ++i)
+            album.facts(turned(from + double(i) * .001));
+    };
+    album.facts(turned(1));
+    others(1);
+    album.facts(turned(1)); // still here, and now the freshest
+    others(2);
+    CHECK(drawer.found == 0);
+    album.facts(turned(1));
+    CHECK(drawer.found == 0);
+    others(3);
+    album.facts(turned(4));
+    album.facts(turned(1)); // had to go: it comes from the store
+    CHECK(drawer.found == 1);
+}
