@@ -35,11 +35,16 @@ void add_butt_cap(Plate& plate, const Limbs& l) {
     plate.add(Area{{ring(.13)}, Tone::mark});
 }
 
-void hatch_pad(Plate& plate, const Limbs& l, double angle, double near, double far) {
+bool has_gap(const ButtContact& contact) { return contact.gap > 1.5; }
+
+void hatch_pad(Plate& plate, const Limbs& l, const ButtContact& contact, double k) {
     constexpr double half = 62, step = .5, pitch = 4.4;
+    const double near = has_gap(contact) ? contact.gap : 0, far = near + 15 * k;
+    const double lane = has_gap(contact) ? 0 : 4 * k; // of the arrow
     const Dot c = plate.page(l, l.handle.butt);
-    const Dot middle = plate.page(l, flank(l, 0, angle)) - c;
+    const Dot middle = plate.page(l, flank(l, 0, contact.angle)) - c;
     const double r = l.handle.radius, pad = std::atan2(middle.y, middle.x);
+    const Dot across = unit_vector(Dot{-middle.y, middle.x});
     const auto inside = [&](Dot p) {
         const Dot w = p - c;
         const double d = length(w) - r;
@@ -47,7 +52,8 @@ void hatch_pad(Plate& plate, const Limbs& l, double angle, double near, double f
             in_degrees(std::remainder(std::atan2(w.y, w.x) - pad, 2 * std::numbers::pi));
         const double taper = std::cos(in_radians(90 * std::min(1.0, std::abs(off) / half)));
         return d > near * taper + .9 && d < mix(near, far, std::sqrt(taper)) &&
-               std::abs(off) < half && plate.surface_on_page(p) == palm_side;
+               std::abs(off) < half && std::abs(dot(w, across)) >= lane &&
+               plate.surface_on_page(p) == palm_side;
     };
     const double reach = r + far + 2;
     for (double v = -2 * reach; v < 2 * reach; v += pitch) {
@@ -66,35 +72,23 @@ void hatch_pad(Plate& plate, const Limbs& l, double angle, double near, double f
     }
 }
 
-void add_gap(Plate& plate, const Limbs& l, const ButtContact& contact, double k) {
+void add_gap(Plate& plate, const Limbs& l, const ButtContact& contact) {
     constexpr double half = 62; // degrees to either side
-    const auto room = [&](double s) { return contact.gap * std::cos(std::numbers::pi / 2 * s); };
+    const auto room = [&](double s) {
+        const double c = std::cos(std::numbers::pi / 2 * s);
+        return contact.gap * c * c;
+    };
     const double from = contact.angle - half, to = contact.angle + half;
     Polyline ring = round_the_end(plate, l, from, to, [](double) { return 0.0; });
     const Polyline outer = round_the_end(plate, l, from, to, room);
-    const Polyline inner = ring;
     ring.insert(ring.end(), outer.rbegin(), outer.rend());
-    plate.add(Area{{fitted(ring, .05, true)}, Tone::skin});
-    plate.add(Line{fitted(outer, .05, false), Pen::outline, false, false});
-    plate.add(Line{fitted(inner, .05, false), Pen::outline, false, false});
-    const Dot a = plate.page(l, flank(l, 0, contact.angle)), way = a - plate.page(l, l.handle.butt);
-    const Dot d = unit_vector(way), b = a + d * contact.gap;
-    const double size = std::min(3.2 * k, contact.gap * .45);
-    plate.add(straight(a, b, Pen::inner));
-    add_arrow_head(plate, a, Dot{-d.x, -d.y}, size);
-    add_arrow_head(plate, b, d, size);
+    plate.add(Area{{fitted(ring, .05, true)}, Tone::mark});
 }
 
-void add_contact(Plate& plate, const Limbs& l, const ButtContact& contact) {
-    const Polyline arc =
-        round_the_end(plate, l, contact.angle - 40, contact.angle + 40, [](double) { return .6; });
-    for (const double more : {0.0, .5, 1.0}) {
-        Polyline wide = arc;
-        const Dot c = plate.page(l, l.handle.butt);
-        for (Dot& p : wide)
-            p = p + unit_vector(p - c) * more;
-        plate.add(Line{fitted(wide, .05, false), Pen::accent, false, false});
-    }
+void add_contact(Plate& plate, const Limbs& l, const ButtContact& contact, double k) {
+    const Dot at = plate.page(l, flank(l, 0, contact.angle));
+    const Dot out = unit_vector(at - plate.page(l, l.handle.butt));
+    add_arrow(plate, at + out * (20 * k), at + out * (.6 * k), k);
 }
 
 } // namespace hand

@@ -8,11 +8,13 @@ namespace hand {
 
 /// A ring and the vent hole.
 void add_butt_cap(Plate& plate, const Limbs& limbs);
-/// Hatch over the flesh of the pad, from `near` to `far` beyond the flank.
-void hatch_pad(Plate& plate, const Limbs& limbs, double angle, double near, double far);
-/// The room between handle and pad as daylight: white, outlined, measured by two arrows.
-void add_gap(Plate& plate, const Limbs& limbs, const ButtContact& contact, double k);
-/// A heavy arc where the pad lies on the handle.
-void add_contact(Plate& plate, const Limbs& limbs, const ButtContact& contact);
+/// Whether the room between handle and pad can be seen.
+bool has_gap(const ButtContact& contact);
+/// Hatch over the flesh of the pad, clear of the gap or of the arrow; `k` is the size of the hand.
+void hatch_pad(Plate& plate, const Limbs& limbs, const ButtContact& contact, double k);
+/// The room between handle and pad: a dark hole.
+void add_gap(Plate& plate, const Limbs& limbs, const ButtContact& contact);
+/// An arrow where the pad presses on the handle.
+void add_contact(Plate& plate, const Limbs& limbs, const ButtContact& contact, double k);
 
 } // namespace hand

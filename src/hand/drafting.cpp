@@ -23,11 +23,14 @@ void add_arrow(Plate& plate, Dot from, Dot to, double k) {
     add_arrow_head(plate, to, d, 6.5 * k);
 }
 
-void add_tick(Plate& plate, Dot knuckle, Dot way, double k) {
+void add_tick(Plate& plate, Dot knuckle, Dot way, double k, bool half) {
     double out = 0;
     while (out < 30 && plate.surface_on_page(knuckle + way * out) >= 0)
         out += .5;
-    plate.add(straight(knuckle + way * (out + 2 * k), knuckle + way * (out + 8 * k), Pen::accent));
+    const Dot foot = knuckle + way * (out + 2 * k);
+    const double dash = half ? 1.5 * k : 6 * k;
+    for (double at = 0; at < 6 * k; at += 2.2 * dash)
+        plate.add(straight(foot + way * at, foot + way * (at + dash), Pen::accent));
 }
 
 } // namespace hand

@@ -31,6 +31,7 @@ struct Hold {
     double spread = 1, lean = 0;   ///< fan of the open fingers; all of them sideways, degrees
     bool open = false;             ///< flat hand, handle laid across it
     bool only_index = false;       ///< the other fingers stay nearly straight
+    bool fingers_late = false;     ///< all of them still stand off, nearly straight
     bool thumb_free = false;       ///< thumb stands off the handle
     Vec free_thumb{.15, .55, .75}; ///< heights of a free thumb's three bones
     double lift = 0; ///< all of the handle off the palm (a thumb lies between), millimetres

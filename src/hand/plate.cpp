@@ -265,7 +265,8 @@ bool Plate::in_sight(Vec p, double slack) const {
     const int r = int(std::floor((depth_.window.top - p.y) / depth_.pixel));
     if (!depth_.id.inside(r, c)) return false;
     const int id = depth_.id(r, c);
-    return id >= 0 && id != rod_surface && !faded_(r, c) && p.z > depth_.z(r, c) - slack;
+    return id >= 0 && id != rod_surface && is_hand(regions_.part(r, c)) && !faded_(r, c) &&
+           p.z > depth_.z(r, c) - slack;
 }
 
 } // namespace hand

@@ -103,10 +103,15 @@ Limbs Pose::open_palm() const {
     return solve(body_, h);
 }
 
-Limbs Pose::fingers_first() const {
+Limbs Pose::first_half() const {
     Hold h = hold_;
     h.thumb_free = true;
+    h.fingers_late = !has_fingers_first();
     return solve(body_, h);
+}
+
+bool Pose::has_fingers_first() const {
+    return chosen(wish_.seen.fingers_first, wish_.target.fingers_first, true);
 }
 
 Limbs Pose::with_thumb(double reach) const {

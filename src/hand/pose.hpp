@@ -26,7 +26,8 @@ class Pose {
     const Limbs& one_finger() const { return one_finger_; }
 
     Limbs open_palm() const;
-    Limbs fingers_first() const;
+    Limbs first_half() const; ///< of closing: the fingers, or, when the pad came first, that
+    bool has_fingers_first() const;
     Limbs with_thumb(double reach) const;
     /// With the hand further down the handle, clear of the lead hand, joined as recorded. Solved
     /// once for all views of this pose, by whichever thread asks first.

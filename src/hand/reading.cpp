@@ -121,8 +121,10 @@ int knuckle_count(const std::array<KnuckleView, fingers>& views) {
 
 Crease v_crease(const Limbs& l) {
     const auto& i = l.finger[index_finger].joint;
-    return {lerp(lerp(l.thumb[1], l.thumb[2], .55), lerp(i[0], i[1], .25), .5),
-            lerp(l.thumb[0], l.body.ray[index_finger].base, .5)};
+    const Vec fork = lerp(lerp(l.thumb[1], l.thumb[2], .55), lerp(i[0], i[1], .25), .5);
+    const Vec thumb = unit_vector(l.thumb[3] - l.thumb[1]);
+    const Vec ray = unit_vector(i[0] - l.body.ray[index_finger].base);
+    return {fork, fork - unit_vector(thumb + ray) * (42 * l.body.along)};
 }
 
 double v_degrees(const Limbs& l) {
@@ -135,7 +137,7 @@ double v_degrees(const Limbs& l) {
 // Directions on our picture that read as each point: a convention, set so that one knuckle goes
 // with the chin, two with the trail eye, three with the trail shoulder and four with outside of it.
 namespace {
-constexpr std::array<double, 4> v_limits{-19, -7, 5, 17};
+constexpr std::array<double, 4> v_limits{-4, 3, 12, 23};
 }
 
 unit::VPoint v_point(double degrees) {
@@ -146,7 +148,7 @@ unit::VPoint v_point(double degrees) {
 }
 
 double v_middle(unit::VPoint point) {
-    constexpr std::array<double, 5> middle{-23, -13, -1, 11, 25};
+    constexpr std::array<double, 5> middle{-8, 0, 7.5, 17, 27};
     return middle[std::size_t(point)];
 }
 

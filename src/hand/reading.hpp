@@ -22,7 +22,8 @@ std::array<KnuckleView, fingers> knuckle_views(const Limbs& limbs,
                                                const Camera& camera = players_camera());
 int knuckle_count(const std::array<KnuckleView, fingers>& views);
 
-/// Crease between thumb and forefinger, hand frame: its fork, its end between the metacarpal bases.
+/// The V between thumb and forefinger, hand frame: its fork, and a point of the line that halves
+/// it, towards the wrist.
 struct Crease {
     Vec fork, end;
 };

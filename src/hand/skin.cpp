@@ -243,6 +243,23 @@ void tendon(Inker& ink, const Limbs& l, int f) {
     ink.on_skin(path, {8, .2, true, true, Pen::detail, false, true});
 }
 
+/// Between two fingers that lie side by side, from their roots to their middle joints.
+void between_fingers(Inker& ink, const Limbs& l) {
+    for (int f = 0; f + 1 < fingers; ++f) {
+        const PosedFinger &a = l.finger[f], &b = l.finger[f + 1];
+        const double r = l.body.ray[f].radius[1];
+        Path path;
+        for (int i = 0; i <= 20; ++i) {
+            const double t = mix(.30, 1.0, i / 20.0);
+            const Vec back = unit_vector(cross(a.axis, a.bone[0]));
+            path.push_back(
+                lerp(lerp(a.joint[0], a.joint[1], t), lerp(b.joint[0], b.joint[1], t), .5) +
+                back * (r * .6));
+        }
+        ink.on_skin(path, {6, .1, true, true, Pen::inner, false, true});
+    }
+}
+
 /// What a reader counts: every knuckle that this eye sees, with the tendon that leads to it.
 void back_lines(Plate& plate, const Limbs& l, bool tendons) {
     Inker ink(plate, l);
@@ -298,7 +315,10 @@ void add_skin_lines(Plate& plate, const Limbs& limbs, const SkinLines& which) {
         finger_lines(ink, limbs, f, which);
     thumb_lines(ink, limbs, which);
     if (which.back) back_lines(plate, limbs, which.crease);
-    if (which.crease) crease_line(plate, limbs);
+    if (which.crease)
+        crease_line(plate, limbs);
+    else if (which.back)
+        between_fingers(ink, limbs);
     if (which.palm) palm_lines(ink);
 }
 

@@ -51,9 +51,10 @@ constexpr double drawn_aside = 30; ///< degrees
 
 PosedFinger posed(const Limbs& l, int f, double sideways, const Obstacle& obstacle) {
     const Ray& ray = l.body.ray[f];
-    const bool hangs = l.hold.only_index && f != index_finger;
+    const bool hangs = l.hold.fingers_late || (l.hold.only_index && f != index_finger);
     // fingers that hang free are drawn towards the little one, clear of the forefinger
-    const double fan = -ray.fan * l.hold.spread + l.hold.lean + (hangs ? drawn_aside : 0);
+    const double fan =
+        -ray.fan * l.hold.spread + l.hold.lean + (hangs && l.hold.only_index ? drawn_aside : 0);
     const Curl closed = closing_curl(l, f, sideways);
     const Clearance clear = [&](Vec p, double ball) {
         const double own = l.handle.clear(p, ball);

@@ -20,7 +20,10 @@ void stretch(Limbs& l, double end) {
 /// Pad on the handle at a clock position, end phalanx slightly raised, two bones back to the
 /// saddle.
 void place_thumb(Limbs& l) {
-    const Vec u = l.grip.a, t = l.grip.b, n = l.grip.c, saddle = l.body.saddle;
+    const Vec u = l.grip.a, t = l.grip.b, n = l.grip.c;
+    // A short thumb is drawn back in its saddle joint, a long one comes out.
+    const double back = 10 * (1 - 2 * l.hold.reach) * l.body.along;
+    const Vec saddle = l.body.saddle - u * std::max(back, 0.0);
     // A stronger hand takes its thumb a little further round.
     const double clock = l.hold.clock + std::max(l.hold.turn, 0.0) / 60;
     const double a = in_radians((clock - 12) * 30), tip_radius = l.body.thumb_radius[3];

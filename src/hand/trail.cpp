@@ -93,7 +93,7 @@ BothHands Pose::joined() const {
     const bool ten = join == unit::Join::ten_finger, locked = join == unit::Join::interlock;
     // Joined by a finger the hands stay so near that the little finger reaches the other hand. When
     // the trail palm has no room there, the lead thumb that it covers is drawn up.
-    const double from = ten ? 90 : 66, to = ten ? 130 : 81;
+    const double from = ten ? 76 : locked ? 66 : 56, to = ten ? 130 : 81;
     BothHands out{lead_, {}};
     double most = -1e9;
     for (const double reach : {hold_.reach, .15, 0.0}) {

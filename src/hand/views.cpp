@@ -24,6 +24,11 @@ constexpr const char *club_from = "club from", *club_towards = "club towards";
 
 enum class Reach : std::uint8_t { club, hand }; ///< how far the golfer's eye follows the handle
 
+bool has_half(const Wish& wish) {
+    const auto& counted = wish.seen.knuckles ? wish.seen.knuckles : wish.target.knuckles;
+    return counted && std::floor(*counted) != *counted;
+}
+
 Picture golfers_eye(const Pose& pose, Limbs l, Reach reach = Reach::club) {
     const double k = scale_of(l), end = 164 * k;
     end_handle(l, end);
@@ -51,14 +56,18 @@ Picture golfers_eye(const Pose& pose, Limbs l, Reach reach = Reach::club) {
     constexpr std::array<const char*, fingers> names{"knuckle 1", "knuckle 2", "knuckle 3",
                                                      "knuckle 4"};
     for (int f = 0; f < fingers; ++f) {
-        if (views[f].share < knuckle_share) continue;
+        const bool half = has_half(pose.wish()) && std::abs(views[f].share - knuckle_share) < .06;
+        if (views[f].share < knuckle_share && !half) continue;
         const Dot at = plate.page(l, views[f].at);
         plate.anchor(names[n++], at);
-        add_tick(plate, at, unit_vector(at - middle), k);
+        add_tick(plate, at, unit_vector(at - middle), k, views[f].share < knuckle_share);
     }
     const Crease v = v_crease(l);
-    plate.anchor("V fork", plate.page(l, v.fork));
-    plate.anchor("V end", plate.page(l, v.end));
+    const Dot fork = plate.page(l, v.fork), root = plate.page(l, v.end);
+    const Dot points = unit_vector(root - fork);
+    add_arrow(plate, root - points * (4 * k), root + points * (20 * k), k); // where it points
+    plate.anchor("V fork", fork);
+    plate.anchor("V end", root);
     plate.anchor("thumb tip", plate.page(l, l.thumb[3] + l.thumb_up * l.body.thumb_radius[3]));
     return plate.take();
 }
@@ -87,14 +96,14 @@ Picture open_palm(const Pose& pose) {
 }
 
 Picture fingers_first(const Pose& pose) {
-    Limbs l = pose.fingers_first();
+    Limbs l = pose.first_half();
     const double k = scale_of(l), end = 130 * k;
     end_handle(l, end);
     Shot shot{{&l},   Camera::looking({-.25, -1, .25}, ez),
               {},     92 * k,
-              86 * k, 40 * k,
+              90 * k, 40 * k,
               end,    pose.wish().glove};
-    shot.centre = plane(shot.camera, Vec{58, 0, 14} * k);
+    shot.centre = plane(shot.camera, Vec{58, 0, -6} * k);
     shot.pixel = .56;
     Plate plate(shot);
     plate.add_areas();
@@ -102,8 +111,14 @@ Picture fingers_first(const Pose& pose) {
     add_skin_lines(plate, l, {!shot.glove, true, false, false, false});
     if (shot.glove) add_glove_lines(plate, l);
     const Dot pad = plate.page(l, l.body.at(-26, 40, -20));
-    const Dot rod = plate.handle_point(26 * k) - Dot{0, l.handle.radius + 2 * k};
-    add_arrow(plate, {rod.x, rod.y - 24 * k}, rod, k); // the pad comes next
+    const double past = l.handle.radius + 2 * k, long_way = 24 * k; // what comes next
+    if (pose.has_fingers_first()) {
+        const Dot at = plate.handle_point(26 * k) - Dot{0, past};
+        add_arrow(plate, at - Dot{0, long_way}, at, k);
+    } else {
+        const Dot at = plate.handle_point(47 * k) + Dot{0, past};
+        add_arrow(plate, at + Dot{0, long_way}, at, k);
+    }
     plate.anchor("heel pad", pad);
     plate.anchor("finger", plate.page(l, l.finger[ring_finger].joint[2]));
     return plate.take();
@@ -129,13 +144,13 @@ Picture butt_end(const Pose& pose) {
     add_skin_lines(plate, l, {!shot.glove, true, false, false, false});
     if (shot.glove) add_glove_lines(plate, l);
     const ButtContact c = butt_contact(l);
-    const bool gap = c.gap > 1.5;
-    hatch_pad(plate, l, c.angle, gap ? c.gap : 0, (gap ? c.gap : 0) + 15 * k);
+    const bool gap = has_gap(c);
+    hatch_pad(plate, l, c, k);
     add_butt_cap(plate, l);
     if (gap)
-        add_gap(plate, l, c, k);
+        add_gap(plate, l, c);
     else
-        add_contact(plate, l, c);
+        add_contact(plate, l, c, k);
     const Vec out = unit_vector(flank(l, 0, c.angle) - l.handle.butt);
     const Vec beside = unit_vector(flank(l, 0, c.angle - 34) - l.handle.butt);
     plate.anchor("gap",
@@ -199,7 +214,9 @@ Picture both_hands(const Pose& pose, bool front) {
     shot.centre = plane(shot.camera, Vec{118, 0, 0} * k);
     shot.pixel = .64;
     if (front) {
-        // From in front and below, where the fingers lie side by side.
+        // From in front and below, where the fingers lie side by side. Before the trail forearm
+        // comes out behind the lead hand it has run out.
+        shot.arm_end = 40 * k;
         shot.camera = Camera::looking({.1, .55, -.8}, -ex);
         shot.centre = plane(shot.camera, Vec{100, 0, 0} * k);
     }

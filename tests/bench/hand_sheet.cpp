@@ -64,6 +64,7 @@ Wish before() {
     w.seen.thumb_length = unit::ThumbLength::long_thumb;
     w.seen.heel_pad = unit::HeelPad::beside;
     w.seen.gap = true;
+    w.seen.fingers_first = false;
     w.face_degrees = 11;
     return w;
 }
