@@ -151,11 +151,12 @@ Picture butt_end(const Pose& pose) {
         add_gap(plate, l, c);
     else
         add_contact(plate, l, c, k);
-    const Vec out = unit_vector(flank(l, 0, c.angle) - l.handle.butt);
-    const Vec beside = unit_vector(flank(l, 0, c.angle - 34) - l.handle.butt);
-    plate.anchor("gap",
-                 plate.page(l, flank(l, 0, c.angle - 34) + beside * (gap ? c.gap * .4 : .8)));
-    plate.anchor("heel pad", plate.page(l, flank(l, 0, c.angle + 28) + out * (c.gap + 9 * k)));
+    const auto beside = [&](double degrees, double beyond) {
+        const Vec at = flank(l, 0, c.angle + degrees);
+        return plate.page(l, at + unit_vector(at - l.handle.butt) * beyond);
+    };
+    plate.anchor("gap", gap ? beside(0, c.gap * .5) : beside(0, 19 * k));
+    plate.anchor("heel pad", beside(-38, (gap ? c.gap * .4 : 0) + 8 * k));
     plate.anchor("finger", plate.page(l, l.finger[little_finger].joint[1]));
     return plate.take();
 }

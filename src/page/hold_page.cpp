@@ -259,11 +259,13 @@ std::vector<Block> hold_blocks(const figure::Easel& easel, const Story& story, d
             blocks.push_back(text_block(easel, theme::Text::coach, target, 1));
     }
     blocks.push_back(checklist(easel, story));
-    blocks.push_back(text_block(
-        easel, theme::Text::small,
+    std::string caption =
         easel.words.say("grip.caption.lead") + " " +
-            easel.words.say(story.wanted.empty() ? "grip.caption.drawn" : "grip.caption.wanted"),
-        4));
+        easel.words.say(story.wanted.empty() ? "grip.caption.drawn" : "grip.caption.wanted");
+    const auto down = [](const GripView& v) { return looks_down(v.view); };
+    if (std::ranges::any_of(story.views, down) || std::ranges::any_of(story.wanted, down))
+        caption += " " + easel.words.say("grip.caption.marks");
+    blocks.push_back(text_block(easel, theme::Text::small, caption, 4));
     return blocks;
 }
 

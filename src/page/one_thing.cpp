@@ -104,6 +104,7 @@ std::optional<Block> hands(const figure::Easel& easel, const Story& story, doubl
     std::string caption = easel.words.say("grip.caption.lead");
     if (view->view == hand::View::golfers_eye)
         caption += " " + easel.words.say("grip.caption.wedge");
+    if (looks_down(view->view)) caption += " " + easel.words.say("grip.caption.marks");
     lines.push_back(figure::paragraph(easel, theme::Text::small, caption, beside));
     ink::Drawing words = stacked(lines, 6);
     std::string message = words.message;
