@@ -42,7 +42,7 @@ void place_thumb(Limbs& l) {
         joint = joint - u;
     }
     // Drawn up too far a thumb would stand off the handle like an elbow.
-    constexpr double least_stretched = .9;
+    constexpr double least_stretched = .94;
     for (double at = s; length(joint - saddle) < least_stretched * (l0 + l1) && at < farthest;
          ++at) {
         tip = tip + u;
