@@ -1,5 +1,6 @@
 #include "ink/mark.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 namespace ink {
@@ -106,26 +107,44 @@ Path Path::polyline(const std::vector<Point>& points, bool closed) {
     return path;
 }
 
-Mark moved(Mark mark, Point by) {
-    struct Mover {
-        Point by;
-        void operator()(Fill& m) const { m.path = m.path.moved(by); }
-        void operator()(Stroke& m) const { m.path = m.path.moved(by); }
-        void operator()(Words& m) const { m.at = m.at + by; }
-        void operator()(Picture& m) const { m.box.x += by.x, m.box.y += by.y; }
-        void operator()(Link& m) const { m.box.x += by.x, m.box.y += by.y; }
-        void operator()(Place& m) const { m.at = m.at + by; }
-        void operator()(Tag&) const {}
-        void operator()(Clip& m) const { m.path = m.path.moved(by); }
-    };
-    std::visit(Mover{by}, mark);
-    return mark;
-}
+namespace {
+
+/// A copy of each mark in its place; paths are not copied twice.
+struct Mover {
+    Point by;
+    Mark operator()(const Fill& m) const { return Fill{m.path.moved(by), m.colour}; }
+    Mark operator()(const Stroke& m) const {
+        return Stroke{m.path.moved(by), m.width, m.colour, m.dash, m.cap};
+    }
+    Mark operator()(const Clip& m) const { return Clip{m.opens, m.path.moved(by)}; }
+    Mark operator()(const Tag& m) const { return m; }
+    Mark operator()(Words m) const {
+        m.at = m.at + by;
+        return m;
+    }
+    Mark operator()(Place m) const {
+        m.at = m.at + by;
+        return m;
+    }
+    Mark operator()(Picture m) const { return boxed(std::move(m)); }
+    Mark operator()(Link m) const { return boxed(std::move(m)); }
+    template <typename M>
+    Mark boxed(M m) const {
+        m.box.x += by.x;
+        m.box.y += by.y;
+        return m;
+    }
+};
+
+} // namespace
+
+Mark moved(Mark mark, Point by) { return std::visit(Mover{by}, mark); }
 
 void Drawing::add(const Drawing& other, Point at) {
-    marks.reserve(marks.size() + other.marks.size());
+    const std::size_t wanted = marks.size() + other.marks.size();
+    if (wanted > marks.capacity()) marks.reserve(std::max(wanted, 2 * marks.size()));
     for (const auto& mark : other.marks)
-        marks.push_back(moved(mark, at));
+        marks.push_back(std::visit(Mover{at}, mark));
 }
 
 } // namespace ink

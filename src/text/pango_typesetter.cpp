@@ -16,12 +16,30 @@ namespace {
 constexpr std::size_t kept_texts = 20000; ///< then the store is emptied; only speed depends on it
 constexpr double unbroken = -1;
 
-/// All that decides glyphs and breaks. Colour is not among it.
-using Key = std::tuple<std::string, std::string, double, int, bool, double, bool, double>;
+/// All that decides glyphs and breaks; of the style, colour is not among it.
+struct Asked {
+    std::string_view words;
+    const ink::Style& style;
+    double width;
+};
 
-Key key_of(std::string_view words, const ink::Style& s, double width) {
-    return {std::string(words), s.family, s.size, s.weight, s.italic, s.tracking, s.tabular, width};
-}
+struct Key {
+    std::string words;
+    ink::Style style;
+    double width;
+    operator Asked() const { return {words, style, width}; }
+};
+
+/// An order in which two texts differ early. No text is copied to be looked up.
+struct Order {
+    using is_transparent = void;
+    static auto weighed(const Asked& a) {
+        const ink::Style& s = a.style;
+        return std::tuple(a.words.size(), a.width, s.size, s.weight, s.italic, s.tracking,
+                          s.tabular, a.words, std::string_view(s.family));
+    }
+    bool operator()(const Asked& a, const Asked& b) const { return weighed(a) < weighed(b); }
+};
 
 /// Heights of a face in em, of its ink: capitals, small letters, accented capitals, descenders.
 struct Heights {
@@ -80,7 +98,7 @@ struct PangoTypesetter::Engine {
     std::map<std::pair<const Face*, FallbackSet>, std::unique_ptr<FontMap>>
         maps; ///< found, never listed
     std::map<const Face*, Heights> heights;
-    std::map<Key, std::vector<SetLine>> kept;
+    std::map<Key, std::vector<SetLine>, Order> kept;
 
     const FontMap& map(const ink::Style& style, FallbackSet others);
     const FontMap& map_for(std::string_view words, const ink::Style& style);
@@ -155,10 +173,11 @@ std::vector<SetLine> PangoTypesetter::Engine::broken(std::string_view words,
 
 const std::vector<SetLine>& PangoTypesetter::Engine::lines(std::string_view words,
                                                            const ink::Style& style, double width) {
-    auto key = key_of(words, style, width);
-    if (const auto found = kept.find(key); found != kept.end()) return found->second;
+    const Asked asked{words, style, width};
+    if (const auto found = kept.find(asked); found != kept.end()) return found->second;
     if (kept.size() >= kept_texts) kept.clear();
-    return kept[std::move(key)] = broken(words, style, width);
+    const Key key{std::string(words), style, width};
+    return kept.emplace(key, broken(words, style, width)).first->second;
 }
 
 ink::Words PangoTypesetter::Engine::words(const SetLine& line, const ink::Style& style,
