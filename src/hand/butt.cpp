@@ -17,6 +17,26 @@ Polyline round_the_end(Plate& plate, const Limbs& l, double from, double to, F&&
     return line;
 }
 
+/// Slanted lines where `inside` holds, up to `reach` from `c`.
+template <class F>
+void hatch(Plate& plate, Dot c, double reach, F&& inside) {
+    constexpr double step = .5, pitch = 4.4, shortest = 1.5;
+    for (double v = -2 * reach; v < 2 * reach; v += pitch) {
+        std::optional<Dot> from;
+        Dot last{};
+        for (double u = -reach; u <= reach + step; u += step) {
+            const Dot p = c + Dot{u, v - u};
+            const bool in = u <= reach && inside(p);
+            if (in && !from) from = p;
+            if (!in && from) {
+                if (length(last - *from) > shortest) plate.add(straight(*from, last, Pen::inner));
+                from.reset();
+            }
+            last = p;
+        }
+    }
+}
+
 } // namespace
 
 void add_butt_cap(Plate& plate, const Limbs& l) {
@@ -38,7 +58,7 @@ void add_butt_cap(Plate& plate, const Limbs& l) {
 bool has_gap(const ButtContact& contact) { return contact.gap > 1.5; }
 
 void hatch_pad(Plate& plate, const Limbs& l, const ButtContact& contact, double k) {
-    constexpr double half = 62, step = .5, pitch = 4.4;
+    constexpr double half = 62;
     const double near = has_gap(contact) ? contact.gap : 0, far = near + 15 * k;
     const double lane = has_gap(contact) ? 0 : 4 * k; // of the arrow
     const Dot c = plate.page(l, l.handle.butt);
@@ -55,21 +75,18 @@ void hatch_pad(Plate& plate, const Limbs& l, const ButtContact& contact, double 
                std::abs(off) < half && std::abs(dot(w, across)) >= lane &&
                plate.surface_on_page(p) == palm_side;
     };
-    const double reach = r + far + 2;
-    for (double v = -2 * reach; v < 2 * reach; v += pitch) {
-        std::optional<Dot> from;
-        Dot last{};
-        for (double u = -reach; u <= reach + step; u += step) {
-            const Dot p = c + Dot{u, v - u};
-            const bool in = u <= reach && inside(p);
-            if (in && !from) from = p;
-            if (!in && from) {
-                if (length(last - *from) > 1.5) plate.add(straight(*from, last, Pen::inner));
-                from.reset();
-            }
-            last = p;
-        }
-    }
+    hatch(plate, c, r + far + 2, inside);
+}
+
+void hatch_pad_beside(Plate& plate, const Limbs& l, double k) {
+    const Dot along = unit_vector(plate.handle_direction());
+    const Dot middle = plate.handle_point(25 * k), up{along.y, -along.x};
+    hatch(plate, middle, 40 * k, [&](Dot p) {
+        const Dot w = p - middle;
+        const double u = std::abs(dot(w, along)) / (21 * k), v = dot(w, up) - l.handle.radius;
+        return u < 1 && v > 1.5 * k && v < 15 * k * std::sqrt(1 - u * u) &&
+               plate.surface_on_page(p) == palm_side;
+    });
 }
 
 void add_gap(Plate& plate, const Limbs& l, const ButtContact& contact) {

@@ -12,6 +12,8 @@ void add_butt_cap(Plate& plate, const Limbs& limbs);
 bool has_gap(const ButtContact& contact);
 /// Hatch over the flesh of the pad, clear of the gap or of the arrow; `k` is the size of the hand.
 void hatch_pad(Plate& plate, const Limbs& limbs, const ButtContact& contact, double k);
+/// The same seen from the side of the fingers, above the handle.
+void hatch_pad_beside(Plate& plate, const Limbs& limbs, double k);
 /// The room between handle and pad: a dark hole.
 void add_gap(Plate& plate, const Limbs& limbs, const ButtContact& contact);
 /// An arrow where the pad presses on the handle.

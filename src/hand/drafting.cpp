@@ -1,6 +1,18 @@
 #include "hand/drafting.hpp"
 
 namespace hand {
+namespace {
+
+Outline straight_sided(const Polyline& corners) {
+    Outline o{corners[0], {}, true};
+    for (std::size_t i = 0; i < corners.size(); ++i) {
+        const Dot a = corners[i], b = corners[(i + 1) % corners.size()];
+        o.pieces.push_back({lerp(a, b, 1 / 3.), lerp(a, b, 2 / 3.), b});
+    }
+    return o;
+}
+
+} // namespace
 
 Line straight(Dot a, Dot b, Pen pen) {
     return {{a, {{lerp(a, b, 1 / 3.), lerp(a, b, 2 / 3.), b}}, false}, pen, false, false};
@@ -8,13 +20,9 @@ Line straight(Dot a, Dot b, Pen pen) {
 
 void add_arrow_head(Plate& plate, Dot tip, Dot way, double size) {
     const Dot d = unit_vector(way), n{-d.y, d.x};
-    Polyline head{tip, tip - d * size + n * (size * .42), tip - d * size - n * (size * .42)};
-    Outline o{head[0], {}, true};
-    for (int i = 0; i < 3; ++i) {
-        const Dot a = head[i], b = head[(i + 1) % 3];
-        o.pieces.push_back({lerp(a, b, 1 / 3.), lerp(a, b, 2 / 3.), b});
-    }
-    plate.add(Area{{o}, Tone::mark});
+    plate.add(Area{{straight_sided({tip, tip - d * size + n * (size * .42),
+                                    tip - d * size - n * (size * .42)})},
+                   Tone::mark});
 }
 
 void add_arrow(Plate& plate, Dot from, Dot to, double k) {
@@ -27,10 +35,12 @@ void add_tick(Plate& plate, Dot knuckle, Dot way, double k, bool half) {
     double out = 0;
     while (out < 30 && plate.surface_on_page(knuckle + way * out) >= 0)
         out += .5;
-    const Dot foot = knuckle + way * (out + 2 * k);
-    const double dash = half ? 1.5 * k : 6 * k;
-    for (double at = 0; at < 6 * k; at += 2.2 * dash)
-        plate.add(straight(foot + way * at, foot + way * (at + dash), Pen::accent));
+    const Dot foot = knuckle + way * (out + 2 * k), beside{-way.y * k, way.x * k};
+    const double whole = 8 * k, dash = half ? 2.4 * k : whole;
+    for (double at = 0; at < whole; at += dash * 1.8) {
+        const Dot a = foot + way * at, b = a + way * dash, thick = beside * .9;
+        plate.add(Area{{straight_sided({a + thick, b + thick, b - thick, a - thick})}, Tone::mark});
+    }
 }
 
 } // namespace hand

@@ -70,6 +70,9 @@ void Plate::find_faded() {
                 const double end = shot_.handle_end * edges_.foreshortening;
                 const double v = dot(q, normal) / (rod.radius - rod.taper * shot_.handle_end);
                 faded_(r, c) = dot(q, edges_.along) > end + break_wave(std::clamp(v, -1.0, 1.0));
+            } else if (id == int(first_finger) + little_finger && shot_.looking_down &&
+                       edges_.known) {
+                faded_(r, c) = dot(page(p) - edges_.butt, {-edges_.along.y, edges_.along.x}) < 0;
             } else if (id % second_hand == palm_side) {
                 const Arm& a = arm[id >= second_hand];
                 const double s = dot(p - a.at, a.along);
@@ -206,7 +209,9 @@ void Plate::add_lines() {
     const auto forearm = where([&](std::size_t i) { return bare_.cell[i] > .3f; });
     Cracks found = cracks(depth_, regions_, faded_, forearm);
     for (const Stroke& s : strokes(found, depth_, regions_.part, edges_)) {
+        constexpr double speck = 8; // a shorter line that touches nothing is dirt
         if (s.line.size() < 4) continue;
+        if (s.free_start && s.free_end && arc_length(s.line).back() < speck) continue;
         const Pen pen = s.handle_edge ? Pen::handle : s.outline ? Pen::outline : Pen::inner;
         Outline path = fitted(s.line, .14, s.closed);
         if (path.pieces.empty()) continue;

@@ -20,6 +20,8 @@ struct Shot {
     double dark = -.1;       ///< skin is shaded where normal . light is below this
     double pixel = .5;       ///< coarser where the window is wider: the print is not
     bool shade = true;
+    bool looking_down =
+        false;              ///< what shows of the little finger between pad and handle is left out
     double least_hole = 10; ///< smaller views of the paper through a hand close, mm2
 };
 

@@ -29,11 +29,25 @@ bool has_half(const Wish& wish) {
     return counted && std::floor(*counted) != *counted;
 }
 
+/// A knuckle that does not count makes no bump: a reader counts bumps.
+void flatten(Limbs& l, const std::array<KnuckleView, fingers>& views) {
+    for (int f = 0; f < fingers; ++f) {
+        if (views[f].share >= knuckle_share) continue;
+        Ray& ray = l.body.ray[f];
+        const double by = l.body.wide(6);
+        ray.cap_lift -= by;
+        ray.head -= by / 2;
+    }
+}
+
 Picture golfers_eye(const Pose& pose, Limbs l, Reach reach = Reach::club) {
     const double k = scale_of(l), end = 164 * k;
     end_handle(l, end);
+    const auto views = knuckle_views(l);
+    flatten(l, views);
     Shot shot{{&l}, players_camera(), {}, 58 * k, 124 * k, 50 * k, end, pose.wish().glove};
     shot.centre = plane(shot.camera, Vec{115, 12, 0} * k);
+    shot.looking_down = true;
     if (reach == Reach::hand) {
         shot.half_height = 90 * k;
         shot.centre = plane(shot.camera, Vec{80, 12, 0} * k);
@@ -49,7 +63,6 @@ Picture golfers_eye(const Pose& pose, Limbs l, Reach reach = Reach::club) {
         plate.anchor(club_from, from);
         plate.anchor(club_towards, from + along * k);
     }
-    const auto views = knuckle_views(l);
     const Dot middle =
         plate.page(l, lerp(l.body.ray[index_finger].base, l.knuckle[middle_finger], .45));
     int n = 0;
@@ -65,7 +78,7 @@ Picture golfers_eye(const Pose& pose, Limbs l, Reach reach = Reach::club) {
     const Crease v = v_crease(l);
     const Dot fork = plate.page(l, v.fork), root = plate.page(l, v.end);
     const Dot points = unit_vector(root - fork);
-    add_arrow(plate, root - points * (4 * k), root + points * (20 * k), k); // where it points
+    add_arrow(plate, fork + points * (6 * k), root + points * (12 * k), k); // where it points
     plate.anchor("V fork", fork);
     plate.anchor("V end", root);
     plate.anchor("thumb tip", plate.page(l, l.thumb[3] + l.thumb_up * l.body.thumb_radius[3]));
@@ -99,11 +112,11 @@ Picture fingers_first(const Pose& pose) {
     Limbs l = pose.first_half();
     const double k = scale_of(l), end = 130 * k;
     end_handle(l, end);
-    Shot shot{{&l},   Camera::looking({-.25, -1, .25}, ez),
-              {},     92 * k,
-              90 * k, 40 * k,
+    Shot shot{{&l},   Camera::looking({.1, -1, .2}, ez),
+              {},     96 * k,
+              94 * k, 40 * k,
               end,    pose.wish().glove};
-    shot.centre = plane(shot.camera, Vec{58, 0, -6} * k);
+    shot.centre = plane(shot.camera, Vec{68, 0, -10} * k);
     shot.pixel = .56;
     Plate plate(shot);
     plate.add_areas();
@@ -116,8 +129,9 @@ Picture fingers_first(const Pose& pose) {
         const Dot at = plate.handle_point(26 * k) - Dot{0, past};
         add_arrow(plate, at - Dot{0, long_way}, at, k);
     } else {
-        const Dot at = plate.handle_point(47 * k) + Dot{0, past};
+        const Dot at = plate.handle_point(54 * k) + Dot{0, past};
         add_arrow(plate, at + Dot{0, long_way}, at, k);
+        hatch_pad_beside(plate, l, k);
     }
     plate.anchor("heel pad", pad);
     plate.anchor("finger", plate.page(l, l.finger[ring_finger].joint[2]));
@@ -214,6 +228,7 @@ Picture both_hands(const Pose& pose, bool front) {
               130 * k,         60 * k,           end, pose.wish().glove};
     shot.centre = plane(shot.camera, Vec{118, 0, 0} * k);
     shot.pixel = .64;
+    shot.looking_down = !front;
     if (front) {
         // From in front and below, where the fingers lie side by side. Before the trail forearm
         // comes out behind the lead hand it has run out.

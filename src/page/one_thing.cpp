@@ -67,12 +67,31 @@ Block answers(const figure::Easel& easel, const Story& story, std::size_t drill_
     return block;
 }
 
-/// The pair of this page: the hand as the player sees it, else the first.
+/// Whether a view shows what differs between two holds.
+bool shows_change(hand::View view, const unit::Grip& a, const unit::Grip& b) {
+    const auto differs = [&](auto member) {
+        return a.*member && b.*member && a.*member != b.*member;
+    };
+    switch (view) {
+    case hand::View::open_palm:
+        return differs(&unit::Grip::lay) || differs(&unit::Grip::square);
+    case hand::View::butt_end:
+        return differs(&unit::Grip::gap) || differs(&unit::Grip::heel_pad);
+    default:
+        return looks_down(view);
+    }
+}
+
+/// The pair of this page: the coach's first, else what was changed before what only tells of it:
+/// how the handle lies, then what the player sees, then the rest.
 const GripView* pair_of(const Story& story) {
-    const GripView* view = story.views.empty() ? nullptr : &story.views.front();
-    for (const GripView& v : story.views)
-        if (looks_down(v.view) && v.before && v.after) view = &v;
-    return view;
+    const auto& lesson = story.lesson;
+    for (const GripView& v : story.views) {
+        const bool wanted =
+            !lesson.views.empty() || shows_change(v.view, lesson.before, lesson.after);
+        if (v.before && v.after && wanted) return &v;
+    }
+    return story.views.empty() ? nullptr : &story.views.front();
 }
 
 /// The chosen pair of hands and, beside it, what differs.
