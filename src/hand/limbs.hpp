@@ -38,7 +38,9 @@ struct Hold {
     Vec forearm{-.75, .5, -.3}; ///< wished direction, grip frame; zero = straight on
     double bend_share = .9;     ///< of the wished bend
     double stick_out = 24;      ///< butt beyond the little finger's ray, millimetres
-    double bulge = 0;           ///< sideways wish for the thumb's middle joint, see thumb.cpp
+    double index_aside = 0,
+           little_aside = 0; ///< middle joint moved along the handle, to the head, millimetres
+    double bulge = 0;        ///< sideways wish for the thumb's middle joint, see thumb.cpp
 };
 
 struct PosedFinger {

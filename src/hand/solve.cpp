@@ -152,7 +152,9 @@ std::array<double, 2> pressed_in(const Anatomy& body, const Hold& hold) {
 Limbs solve(const Anatomy& body, const Hold& hold, const Obstacle& obstacle) {
     const std::array<double, 2> off = hold.open ? std::array<double, 2>{} : pressed_in(body, hold);
     Limbs l = placed(body, hold, off);
-    const auto sideways = gathered(l);
+    auto sideways = gathered(l);
+    sideways[index_finger] += hold.index_aside;
+    sideways[little_finger] += hold.little_aside;
     for (int f = 0; f < fingers; ++f)
         l.finger[f] = posed(l, f, sideways[f], obstacle);
     place_thumb(l);

@@ -5,6 +5,7 @@
 namespace hand {
 namespace {
 
+constexpr double crossing = 8;  ///< interlocked fingers change sides by that much, millimetres
 constexpr double pressed = 1.0; ///< flesh may give that much where the hands meet, millimetres
 constexpr double folded = 5;    ///< the hollow of the palm folds round the lead thumb by that much
 
@@ -42,16 +43,18 @@ double spare(const Limbs& trail, const InTheWay& lead) {
     return worst;
 }
 
-Limbs trail_at(const Anatomy& body, const InTheWay& lead, double shift, double lift, bool ten) {
+Limbs trail_at(const Anatomy& body, const InTheWay& lead, double shift, double lift,
+               unit::Join join) {
     Hold h;
     h.turn = -4;
     h.clock = 12.4;
     h.reach = .35;
     h.lift = lift;
+    if (join == unit::Join::interlock) h.little_aside = -crossing * body.across;
     const Obstacle obstacle{[&](Vec p, double ball) {
                                 return lead.distance({p.x + shift, -p.y, p.z}) - ball;
                             },
-                            {false, false, false, !ten}};
+                            {false, false, false, join != unit::Join::ten_finger}};
     Limbs l = solve(body, h, obstacle);
     l.reversed = true;
     l.shift = shift;
@@ -68,13 +71,17 @@ BothHands hooked(const Anatomy& body, BothHands hands) {
         BothHands out = hands;
         if (more > 0) {
             const double shift = hands.trail.shift + more * body.across;
-            out.trail = trail_at(body, lead, shift, hands.trail.hold.lift, false);
+            out.trail = trail_at(body, lead, shift, hands.trail.hold.lift, unit::Join::interlock);
         }
         const InTheWay little = in_the_way(out.trail, -1, int(first_finger) + little_finger);
-        out.lead = solve(body, hands.lead.hold,
+        Hold h = hands.lead.hold;
+        h.index_aside = crossing * body.across;
+        out.lead = solve(body, h,
                          {[&](Vec p, double ball) { return little.distance(p) - ball; },
                           {true, false, false, false}});
-        if (out.lead.finger[index_finger].angle[0] >= bent_enough) return out;
+        if (out.lead.finger[index_finger].angle[0] >= bent_enough &&
+            spare(out.trail, in_the_way(out.lead, -1)) >= 0)
+            return out;
         if (!first) first = std::move(out);
     }
     return *first;
@@ -93,7 +100,7 @@ BothHands Pose::joined() const {
     const bool ten = join == unit::Join::ten_finger, locked = join == unit::Join::interlock;
     // Joined by a finger the hands stay so near that the little finger reaches the other hand. When
     // the trail palm has no room there, the lead thumb that it covers is drawn up.
-    const double from = ten ? 76 : locked ? 66 : 56, to = ten ? 130 : 81;
+    const double from = ten ? 76 : locked ? 62 : 56, to = ten ? 130 : 81;
     BothHands out{lead_, {}};
     double most = -1e9;
     for (const double reach : {hold_.reach, .15, 0.0}) {
@@ -102,7 +109,7 @@ BothHands Pose::joined() const {
         const InTheWay lead = in_the_way(first, locked ? int(first_finger) + index_finger : -1);
         for (double shift = from; shift < to && most < 0; shift += 5) {
             for (double lift = 0; lift <= 16 && most < 0; lift += 4) {
-                Limbs l = trail_at(body_, lead, shift * body_.across, lift * body_.across, ten);
+                Limbs l = trail_at(body_, lead, shift * body_.across, lift * body_.across, join);
                 const double s = spare(l, lead);
                 if (s <= most) continue;
                 most = s;
