@@ -35,7 +35,7 @@ void add_aim(std::vector<Block>& blocks, const figure::Easel& easel, const Story
     head_block.keep_with_next = true;
     blocks.push_back(std::move(head_block));
     blocks.push_back(
-        text_block(easel, theme::Text::body, joined(said.sentences), 1, column_width(easel)));
+        text_block(easel, theme::Text::body, joined(said.sentences), 1));
     blocks.back().keep_with_next = true;
     const auto input = dots_of(easel, story, aim);
     blocks.push_back(
@@ -132,16 +132,13 @@ void add_shots(std::vector<Block>& blocks, const figure::Easel& easel, const Sto
     const Evidence* aim = aim_of(story);
     if (aim) add_aim(blocks, easel, story, *aim, figure_height);
     blocks.push_back(evidence_table(easel, story, rows));
-    blocks.push_back(
-        text_block(easel, theme::Text::small, notes(easel, story, rows), 8, column_width(easel)));
+    std::vector<std::string> small{notes(easel, story, rows)};
     if (aim && story.lesson.aim)
-        blocks.push_back(text_block(
-            easel, theme::Text::small,
-            easel.words.say(
-                "join.colon",
-                {{"first", easel.words.say(is_junior(story) ? "rule.grown-ups" : "rule.title")},
-                 {"second", rule_text(easel, *aim, *story.lesson.aim)}}),
-            4, column_width(easel)));
+        small.push_back(easel.words.say(
+            "join.colon",
+            {{"first", easel.words.say(is_junior(story) ? "rule.grown-ups" : "rule.title")},
+             {"second", rule_text(easel, *aim, *story.lesson.aim)}}));
+    add_small_print(blocks, easel, theme::Text::small, small, 8);
 }
 
 /// Where to stand the phone for the next film, and what to film.

@@ -1,6 +1,5 @@
 #include "page/expect_page.hpp"
 
-#include "page/caution_notes.hpp"
 #include "page/log_notes.hpp"
 
 #include <initializer_list>
@@ -74,16 +73,6 @@ NoteGroup cautions(const Easel& easel, bool junior, Text style) {
     return group;
 }
 
-namespace {
-
-/// The rule behind the verdict words, for a sheet that has shots.
-NoteGroup how_to_read(const Easel& easel, const Story& story) {
-    if (story.evidence.empty() || is_junior(story)) return {};
-    return rules_of_words(easel, Text::caption);
-}
-
-} // namespace
-
 Section expect_page(const Easel& easel, const Story& story) {
     Section section;
     section.name = "expect";
@@ -93,11 +82,10 @@ Section expect_page(const Easel& easel, const Story& story) {
     if (!story.lesson.comment.empty())
         over.push_back(
             {easel.words.say("coach.comment"), {{{}, story.lesson.comment, Text::coach}}, false});
-    const NoteGroup reading = how_to_read(easel, story);
     section.blocks = page_of_notes(easel, section.title, over,
                                    {what_may_happen(easel, story), when_to_stop(easel, junior),
                                     if_it_goes_wrong(easel, story)},
-                                   {cautions(easel, junior, Text::body), reading},
+                                   {cautions(easel, junior, Text::body)},
                                    easel.words.say("notes.questions"));
     return section;
 }

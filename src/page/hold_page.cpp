@@ -174,6 +174,22 @@ ink::Drawing answer(const figure::Easel& easel, const std::optional<bool>& look,
     return d;
 }
 
+/// A look with its number hanging before it.
+ink::Drawing numbered(const figure::Easel& easel, std::size_t number, std::string_view words,
+                      double width) {
+    const auto& setting = easel.theme.setting(theme::Text::body);
+    const double hang = setting.style.size * 1.25;
+    const auto set = easel.type.set(words, setting.style, width - hang, setting.leading);
+    ink::Drawing out;
+    out.size = {width, set.height};
+    out.add(figure::label(easel, setting.style, std::to_string(number),
+                          {hang * 0.5, set.lines.empty() ? 0 : set.lines.front().at.y},
+                          text::Align::right));
+    for (const auto& line : set.lines)
+        out.add(ink::moved(line, {hang, 0}));
+    return out;
+}
+
 } // namespace
 
 Block checklist(const figure::Easel& easel, const Story& story) {
@@ -215,8 +231,7 @@ Block checklist(const figure::Easel& easel, const Story& story) {
 
     const auto looked_for = look_lines(story.lesson, w);
     for (std::size_t i = 0; i < before.size(); ++i) {
-        const std::string line = std::to_string(i + 1) + "  " + looked_for[i];
-        ink::Drawing text = figure::paragraph(easel, theme::Text::body, line, words_width - 6);
+        ink::Drawing text = numbered(easel, i + 1, looked_for[i], words_width - 6);
         ink::Drawing row;
         row.size = {width, text.size.height + 5};
         row.add(ink::Tag{true, "TR", {}});

@@ -1,6 +1,7 @@
 #include "page/log_notes.hpp"
 
 #include "page/parts.hpp"
+#include "text/bonds.hpp"
 
 #include <algorithm>
 
@@ -12,8 +13,31 @@ using theme::Text;
 namespace {
 
 constexpr double line_distance = 9 * figure::mm;
-constexpr double group_gap = 13;
+constexpr double group_gap = 13, note_gap = 4;
 constexpr double least_lines = 3; ///< a place for questions with fewer is none
+
+/// Where the first line of a text may end: the spaces that fit into `room`, the last one first.
+std::vector<std::size_t> ends_of_line(const Easel& easel, const Note& note, double room) {
+    const auto& style = easel.theme.setting(note.style).style;
+    const auto bonds = text::bonds(note.text);
+    std::vector<std::size_t> out;
+    for (std::size_t at = 0; at < note.text.size() && note.text[at] != '\n';) {
+        const std::size_t end = std::min(note.text.find_first_of(" \n", at + 1), note.text.size());
+        if (easel.type.line(note.text.substr(0, end), style).width > room) break;
+        if (std::ranges::find(bonds, end) == bonds.end()) out.insert(out.begin(), end);
+        at = end;
+    }
+    return out;
+}
+
+/// Whether what is left is so little that a word more would keep it company.
+bool runt(const Easel& easel, const Note& note, std::size_t cut, double width) {
+    if (cut + 1 >= note.text.size()) return false;
+    const std::string rest = note.text.substr(cut + 1);
+    if (rest.find('\n') != rest.npos || note.text[cut] == '\n') return false;
+    const double part = rest.find(' ') == rest.npos ? 0.3 : 0.15;
+    return easel.type.line(rest, easel.theme.setting(note.style).style).width < width * part;
+}
 
 /// Bold words and then the text on the same line, as far as it goes.
 ink::Drawing run_in(const Easel& easel, const Note& note, double width) {
@@ -21,12 +45,10 @@ ink::Drawing run_in(const Easel& easel, const Note& note, double width) {
     ink::Style bold = figure::bold(easel, Text::body);
     bold.size = std::max(setting.style.size * 0.96, easel.theme.smallest);
     const double head = easel.type.line(note.head + " ", bold).width;
-    std::size_t cut = 0;
-    for (std::size_t at = 0; at < note.text.size() && note.text[at] != '\n';) {
-        const std::size_t end = std::min(note.text.find_first_of(" \n", at + 1), note.text.size());
-        if (head + easel.type.line(note.text.substr(0, end), setting.style).width > width) break;
-        cut = at = end;
-    }
+    const auto ends = ends_of_line(easel, note, width - head);
+    std::size_t cut = ends.empty() ? 0 : ends.front();
+    for (std::size_t i = 1; i < std::min<std::size_t>(ends.size(), 3); ++i)
+        if (runt(easel, note, cut, width)) cut = ends[i];
     if (cut == 0)
         return stacked({figure::paragraph(easel, {bold, setting.leading}, note.head, width),
                         figure::paragraph(easel, note.style, note.text, width)},
@@ -59,6 +81,59 @@ ink::Drawing column(const Easel& easel, const std::vector<NoteGroup>& groups, do
     return stacked(parts, group_gap);
 }
 
+/// What a column may be cut between: a group that is boxed, or a note, its group's title with the
+/// first.
+struct Part {
+    ink::Drawing drawing;
+    double before = 0; ///< where it is not the top of a column
+};
+
+std::vector<Part> parts_of(const Easel& easel, const std::vector<NoteGroup>& groups, double width) {
+    std::vector<Part> out;
+    for (const auto& group : groups) {
+        if (group.notes.empty()) continue;
+        if (group.boxed) {
+            out.push_back({note_group(easel, group, width), group_gap});
+            continue;
+        }
+        for (std::size_t i = 0; i < group.notes.size(); ++i) {
+            const NoteGroup one{i == 0 ? group.title : std::string(), {group.notes[i]}, false};
+            out.push_back({note_group(easel, one, width), i == 0 ? group_gap : note_gap});
+        }
+    }
+    return out;
+}
+
+ink::Drawing column(const std::vector<Part>& parts, std::size_t from, std::size_t to) {
+    ink::Drawing out;
+    for (std::size_t i = from; i < to; ++i) {
+        if (i > from) out.size.height += parts[i].before;
+        out.add(parts[i].drawing, {0, out.size.height});
+        out.size.height += parts[i].drawing.size.height;
+        out.size.width = std::max(out.size.width, parts[i].drawing.size.width);
+    }
+    return out;
+}
+
+/// Two columns as they are wanted or, when one of them is too long, cut where they are most even.
+ink::Drawing two_columns(const Easel& easel, const std::vector<NoteGroup>& left,
+                         const std::vector<NoteGroup>& right, double width, double gutter,
+                         double room) {
+    const ink::Drawing wanted = side_by_side(
+        {{column(easel, left, width), 0}, {column(easel, right, width), width + gutter}});
+    if (wanted.size.height <= room) return wanted;
+    std::vector<NoteGroup> all = left;
+    all.insert(all.end(), right.begin(), right.end());
+    const std::vector<Part> parts = parts_of(easel, all, width);
+    ink::Drawing best = wanted;
+    for (std::size_t cut = 1; cut < parts.size(); ++cut) {
+        const ink::Drawing even = side_by_side(
+            {{column(parts, 0, cut), 0}, {column(parts, cut, parts.size()), width + gutter}});
+        if (even.size.height < best.size.height) best = even;
+    }
+    return best;
+}
+
 double lines_height(const Easel& easel, double lines) {
     return easel.theme.setting(Text::heading).leading + lines * line_distance;
 }
@@ -84,7 +159,7 @@ ink::Drawing note_group(const Easel& easel, const NoteGroup& group, double width
         parts.push_back(tagged(figure::paragraph(easel, Text::heading, group.title, inner), "H2"));
     for (const auto& each : group.notes)
         parts.push_back(note(easel, each, inner));
-    const ink::Drawing body = stacked(parts, 4);
+    const ink::Drawing body = stacked(parts, note_gap);
     if (!group.boxed) return body;
     return framed(easel, body, width, pad);
 }
@@ -110,17 +185,17 @@ ink::Drawing lines_to_write_on(const Easel& easel, std::string_view title, doubl
 std::vector<Block> page_of_notes(const Easel& easel, std::string_view title,
                                  const std::vector<NoteGroup>& over,
                                  const std::vector<NoteGroup>& left,
-                                 const std::vector<NoteGroup>& right, std::string_view lines_title,
-                                 bool lines_may_go) {
+                                 const std::vector<NoteGroup>& right, std::string_view lines_title) {
     const double width = column_width(easel), gutter = 20, half = (width - gutter) / 2;
     std::vector<Block> blocks{page_title(easel, title)};
     const double page = easel.theme.live(true).height - blocks.front().height();
     const bool large = easel.theme.setting(Text::body).style.size > 14;
 
     const ink::Drawing top = column(easel, over, width);
-    const ink::Drawing two =
-        side_by_side({{column(easel, left, half), 0}, {column(easel, right, half), half + gutter}});
-    const ink::Drawing body = stacked({top, two}, group_gap);
+    const double least = lines_height(easel, least_lines) + group_gap + 4;
+    const double over_them = top.size.height > 0 ? top.size.height + group_gap : 0;
+    const ink::Drawing body = stacked(
+        {top, two_columns(easel, left, right, half, gutter, page - over_them - least)}, group_gap);
     const auto add = [&](std::string name, ink::Drawing drawing, double before) {
         if (drawing.size.height <= 0) return;
         Block block;
@@ -131,7 +206,7 @@ std::vector<Block> page_of_notes(const Easel& easel, std::string_view title,
     };
     const double rest = page - body.size.height - group_gap - 4;
     const bool lines_fit = rest >= lines_height(easel, least_lines);
-    if (!large && (lines_fit || (lines_may_go && body.size.height <= page))) {
+    if (!large && body.size.height <= page) {
         add("notes", body, 0);
         if (lines_fit)
             add("lines", lines_to_write_on(easel, lines_title, width, rest), group_gap + 4);

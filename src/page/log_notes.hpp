@@ -28,13 +28,12 @@ ink::Drawing note_group(const figure::Easel& easel, const NoteGroup& group, doub
 ink::Drawing lines_to_write_on(const figure::Easel& easel, std::string_view title, double width,
                                double height);
 
-/// Blocks for a page: `over` across the page, two columns, lines below down to the foot. When that
-/// is more than a page holds (the lines go first when they may), everything stands in one column
-/// over as many pages as it needs.
+/// Blocks for a page: `over` across the page, two columns, lines below down to the foot. What is
+/// too full is set tighter step by step: the columns are cut where they are most even, then the
+/// lines go, and at last everything stands in one column over as many pages as it needs.
 std::vector<Block> page_of_notes(const figure::Easel& easel, std::string_view title,
                                  const std::vector<NoteGroup>& over,
                                  const std::vector<NoteGroup>& left,
-                                 const std::vector<NoteGroup>& right, std::string_view lines_title,
-                                 bool lines_may_go = false);
+                                 const std::vector<NoteGroup>& right, std::string_view lines_title);
 
 } // namespace page

@@ -1,5 +1,6 @@
 #include "page/next_page.hpp"
 
+#include "page/caution_notes.hpp"
 #include "page/drill_loop.hpp"
 #include "page/drill_notes.hpp"
 #include "page/log_notes.hpp"
@@ -88,16 +89,29 @@ NoteGroup words_used(const Easel& easel, const Story& story) {
     return group;
 }
 
+/// The rule behind the verdict words, for a sheet that has shots.
+NoteGroup how_to_read(const Easel& easel, const Story& story) {
+    if (story.evidence.empty() || is_junior(story)) return {};
+    return rules_of_words(easel, Text::caption);
+}
+
 } // namespace
 
 Section next_page(const Easel& easel, const Story& story) {
     Section section;
     section.name = "next";
     section.title = easel.words.say("page.history.question");
-    section.blocks = page_of_notes(easel, section.title, {},
-                                   {lessons_so_far(easel, story), what_came_back(easel, story),
-                                    cold_tests(easel, story), for_the_next_coach(easel, story)},
-                                   {words_used(easel, story)}, easel.words.say("notes.blank"));
+    std::vector<NoteGroup> left{lessons_so_far(easel, story), what_came_back(easel, story),
+                                cold_tests(easel, story), for_the_next_coach(easel, story)};
+    const auto set = [&] {
+        section.blocks = page_of_notes(easel, section.title, {}, left, {words_used(easel, story)},
+                                       easel.words.say("notes.blank"));
+    };
+    left.push_back(how_to_read(easel, story));
+    set();
+    if (total_height(section.blocks) <= easel.theme.live(true).height) return section;
+    left.pop_back(); // the rule stands under the shots as well: no page more for it alone
+    set();
     return section;
 }
 

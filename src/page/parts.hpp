@@ -6,10 +6,14 @@
 
 #include <algorithm>
 #include <cmath>
+#include <string>
 #include <string_view>
 #include <vector>
 
 namespace page {
+
+/// The widest that running text is set, em: about 75 letters, the most that an eye follows back.
+inline constexpr double widest_measure = 36;
 
 /// Width of the column for content, points. The same on right-hand and left-hand pages.
 double column_width(const figure::Easel& easel);
@@ -27,6 +31,10 @@ Block heading(const figure::Easel& easel, std::string_view words, double space_b
 /// Running text that may be cut between lines, never leaving one line alone.
 Block text_block(const figure::Easel& easel, theme::Text text, std::string_view words,
                  double space_before = 4, double width = 0);
+
+/// Notes in two columns of even height where one would be too wide to read, else in one.
+void add_small_print(std::vector<Block>& blocks, const figure::Easel& easel, theme::Text text,
+                     const std::vector<std::string>& paragraphs, double space_before);
 
 /// A drawing as one piece. Its message becomes the figure's alternative text.
 Block figure_block(std::string name, ink::Drawing drawing, double space_before = 8);
@@ -67,10 +75,6 @@ ink::Drawing labelled(const figure::Easel& easel, std::string_view label, theme:
 
 /// A thin frame of that width around a drawing.
 ink::Drawing framed(const figure::Easel& easel, const ink::Drawing& body, double width, double pad);
-
-/// The text as it is, or cut with "…" so that it is at most `room` wide.
-std::string cut(const figure::Easel& easel, const ink::Style& style, const std::string& text,
-                double room);
 
 /// The text as it is, or cut with "…" so that it is at most `room` wide.
 std::string cut(const figure::Easel& easel, const ink::Style& style, const std::string& text,

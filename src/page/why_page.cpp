@@ -130,18 +130,16 @@ bool has_ranges(const Story& story) {
 void add_words(std::vector<Block>& blocks, const figure::Easel& easel, const Story& story,
                bool lean) {
     const auto& w = easel.words;
-    const double width = column_width(easel);
     if (const auto next = next_sentence(*story.ball, w); !next.empty() && story.lesson.suggestion)
         blocks.push_back(text_block(
             easel, theme::Text::body,
-            w.say("join.colon", {{"first", w.say("why.next.suggestion")}, {"second", next}}), 8,
-            width));
+            w.say("join.colon", {{"first", w.say("why.next.suggestion")}, {"second", next}}), 8));
     auto notes = origin_notes(easel, story);
     if (!lean) notes.insert(notes.begin(), loft_sentence(*story.ball, w));
     if (has_ranges(story)) notes.push_back(w.say("why.credit.range"));
     if (few_shots(*story.ball)) notes.push_back(w.say("why.few"));
     if (!notes.empty())
-        blocks.push_back(text_block(easel, theme::Text::small, joined(notes), 6, width));
+        add_small_print(blocks, easel, theme::Text::small, {joined(notes)}, 6);
 }
 
 bool is_narrow(const figure::Easel& easel) {

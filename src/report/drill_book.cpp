@@ -55,7 +55,7 @@ page::Section contents(const Easel& easel, const std::vector<drills::Drill>& lib
     section.blocks =
         page::page_of_notes(easel, section.title,
                             {{{}, {{{}, easel.words.say("book.note"), theme::Text::body}}, false}},
-                            left, right, easel.words.say("book.blank"), true);
+                            left, right, easel.words.say("book.blank"));
     return section;
 }
 

@@ -1,5 +1,6 @@
 #include "text/pango_typesetter.hpp"
 
+#include "text/bonds.hpp"
 #include "text/code_points.hpp"
 #include "text/font_map.hpp"
 #include "text/shape.hpp"
@@ -68,6 +69,16 @@ Held<PangoFontDescription> describe(const FontMap& map, const ink::Style& style,
     return font;
 }
 
+/// No line ends at these spaces.
+void hold_together(PangoAttrList* list, const std::vector<std::size_t>& spaces) {
+    for (const std::size_t space : spaces) {
+        PangoAttribute* bond = pango_attr_allow_breaks_new(FALSE);
+        bond->start_index = static_cast<guint>(space);
+        bond->end_index = static_cast<guint>(space + 2);
+        pango_attr_list_insert(list, bond);
+    }
+}
+
 Held<PangoAttrList> attributes(const ink::Style& style) {
     Held<PangoAttrList> list(pango_attr_list_new());
     if (style.tracking != 0)
@@ -76,6 +87,74 @@ Held<PangoAttrList> attributes(const ink::Style& style) {
     pango_attr_list_insert(list.get(), pango_attr_font_features_new(
                                            style.tabular ? "tnum=1,lnum=1" : "pnum=1,lnum=1"));
     return list;
+}
+
+double width_of(PangoLayoutLine* line) {
+    PangoRectangle logical;
+    pango_layout_line_get_extents(line, nullptr, &logical);
+    return static_cast<double>(logical.width) / PANGO_SCALE;
+}
+
+void apply(PangoLayout* layout, const ink::Style& style, const std::vector<std::size_t>& held) {
+    const auto list = attributes(style);
+    hold_together(list.get(), held);
+    pango_layout_set_attributes(layout, list.get());
+}
+
+/// Whether a word stands on two lines without a hyphen, because nothing else was left.
+bool torn(PangoLayout* layout) {
+    const char* text = pango_layout_get_text(layout);
+    int count = 0;
+    const PangoLogAttr* logs = pango_layout_get_log_attrs_readonly(layout, &count);
+    for (const GSList* at = pango_layout_get_lines_readonly(layout); at; at = at->next) {
+        const int start = static_cast<PangoLayoutLine*>(at->data)->start_index;
+        if (start == 0 || text[start - 1] == '\n') continue;
+        if (!logs[g_utf8_pointer_to_offset(text, text + start)].is_line_break) return true;
+    }
+    return false;
+}
+
+/// The last space of each paragraph that ends in a runt: a line of little more than a word.
+std::vector<std::size_t> before_runts(PangoLayout* layout, double width) {
+    constexpr double short_line = 0.15, short_word = 0.3;
+    std::vector<std::size_t> out;
+    const std::string_view text = pango_layout_get_text(layout);
+    for (const GSList* at = pango_layout_get_lines_readonly(layout); at; at = at->next) {
+        auto* line = static_cast<PangoLayoutLine*>(at->data);
+        const auto start = static_cast<std::size_t>(line->start_index);
+        const auto end = start + static_cast<std::size_t>(line->length);
+        const bool last = end >= text.size() || text[end] == '\n';
+        if (!last || start == 0 || text[start - 1] != ' ' || end == start) continue;
+        const bool one_word = text.substr(start, end - start).find(' ') == text.npos;
+        if (width_of(line) < width * (one_word ? short_word : short_line))
+            out.push_back(start - 1);
+    }
+    return out;
+}
+
+/// Breaks at no bond, and brings a word down to each runt where that costs no line.
+void break_well(PangoLayout* layout, std::string_view words, const ink::Style& style,
+                double width) {
+    apply(layout, style, {});
+    if (pango_layout_get_line_count(layout) == 1) return;
+    std::vector<std::size_t> held = bonds(words);
+    const bool was_torn = torn(layout);
+    if (!held.empty()) {
+        apply(layout, style, held);
+        if (!was_torn && torn(layout)) held.clear();
+    }
+    apply(layout, style, held);
+    const int lines = pango_layout_get_line_count(layout);
+    for (int tries = 0; tries < 3; ++tries) {
+        const auto runts = before_runts(layout, width);
+        if (runts.empty()) return;
+        auto more = held;
+        more.insert(more.end(), runts.begin(), runts.end());
+        apply(layout, style, more);
+        if (pango_layout_get_line_count(layout) > lines || (!was_torn && torn(layout)))
+            return apply(layout, style, held);
+        held = std::move(more);
+    }
 }
 
 /// What a reader sees of a stretch: no spaces at its end, no soft hyphen but a visible last one.
@@ -153,20 +232,20 @@ std::vector<SetLine> PangoTypesetter::Engine::broken(std::string_view words,
     const FontMap& fonts = map_for(words, style);
     PangoLayout* layout = fonts.layout();
     pango_layout_set_font_description(layout, describe(fonts, style, style.size).get());
-    pango_layout_set_attributes(layout, attributes(style).get());
     pango_layout_set_width(layout,
                            width < 0 ? -1 : static_cast<int>(std::floor(width * PANGO_SCALE)) + 1);
     pango_layout_set_text(layout, words.data(), static_cast<int>(words.size()));
+    if (width < 0)
+        pango_layout_set_attributes(layout, attributes(style).get());
+    else
+        break_well(layout, words, style, width);
     const char* text = pango_layout_get_text(layout);
     std::vector<SetLine> out;
     for (const GSList* at = pango_layout_get_lines_readonly(layout); at; at = at->next) {
         auto* line = static_cast<PangoLayoutLine*>(at->data);
-        PangoRectangle logical;
-        pango_layout_line_get_extents(line, nullptr, &logical);
         const std::string_view stretch(text + line->start_index,
                                        static_cast<std::size_t>(line->length));
-        out.push_back({visible_text(stretch), static_cast<double>(logical.width) / PANGO_SCALE,
-                       shape(line, text)});
+        out.push_back({visible_text(stretch), width_of(line), shape(line, text)});
     }
     return out;
 }

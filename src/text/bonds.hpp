@@ -1,0 +1,14 @@
+// Spaces at which a line must not end: "14 May", "Page 5", "→ two".
+#pragma once
+
+#include <string_view>
+#include <vector>
+
+namespace text {
+
+/// Offsets of the spaces that hold together what is read together: a number and what it counts, a
+/// name and its number at the end of a phrase, an arrow and where it leads, a dash and what it
+/// follows. In order; never two words of much length.
+std::vector<std::size_t> bonds(std::string_view words);
+
+} // namespace text
