@@ -78,6 +78,15 @@ void add_names(ink::Drawing& d, const Easel& easel, const DotInput& input, const
     d.size.height = foot + 3;
 }
 
+/// As many ticks as stand clear of each other, five at most.
+int ticks_for(const Easel& easel, unit::Measure measure, const Scale& scale, double size) {
+    const auto& style = easel.theme.setting(theme::Text::tick).style;
+    const double widest =
+        std::max(easel.type.line(tick_text(easel, measure, scale.least / size), style).width,
+                 easel.type.line(tick_text(easel, measure, scale.most / size), style).width);
+    return std::clamp(static_cast<int>((scale.to - scale.from) / (widest * 1.5)), 2, 5);
+}
+
 } // namespace
 
 ink::Drawing strip(const Easel& easel, const DotInput& input, const Scale& scale, double width,
@@ -127,7 +136,7 @@ ink::Drawing strip(const Easel& easel, const DotInput& input, const Scale& scale
     const double size =
         unit::size_of_unit(unit::row(input.measure).kind, easel.words.voice().units);
     const double least = scale.least / size, most = scale.most / size;
-    const double step = pleasant_step(most - least, 5);
+    const double step = pleasant_step(most - least, ticks_for(easel, input.measure, scale, size));
     for (const double v : ticks(least, most, step)) {
         const double x = scale(v * size);
         d.add(ink::Stroke{

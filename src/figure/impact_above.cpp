@@ -214,7 +214,7 @@ ink::Drawing impact_above(const Easel& easel, const ImpactInput& input, double w
     d.size = {width, 0};
     d.message = input.message;
     if (input.states.empty()) return d;
-    const double least = easel.theme.setting(theme::Text::caption).style.size * 19;
+    const double least = easel.theme.setting(theme::Text::caption).style.size * 16.4;
     const double gap = 6 * mm;
     const auto count = static_cast<double>(std::max<std::size_t>(1, input.states.size()));
     const bool beside = (width - gap * (count - 1)) / count >= least;

@@ -65,13 +65,13 @@ void add_small_print(std::vector<Block>& blocks, const figure::Easel& easel, the
     const double all = column_width(easel), half = (all - gutter) / 2;
     if (all <= setting.style.size * widest_measure * 1.2) {
         for (const auto& words : paragraphs)
-            blocks.push_back(text_block(
-                easel, text, words, &words == &paragraphs.front() ? space_before : paragraph_gap,
-                all));
+            blocks.push_back(
+                text_block(easel, text, words,
+                           &words == &paragraphs.front() ? space_before : paragraph_gap, all));
         return;
     }
-    ink::Drawing drawing = two_columns(lines_of(easel, setting, paragraphs, half), setting.leading,
-                                       half + gutter);
+    ink::Drawing drawing =
+        two_columns(lines_of(easel, setting, paragraphs, half), setting.leading, half + gutter);
     drawing.size.width = all;
     blocks.push_back(drawn_block("small print", std::move(drawing), space_before));
 }

@@ -43,11 +43,14 @@ ink::Drawing coded_link(const Easel& easel, const Story& story, const ChosenDril
     if (code.size.width <= 0) return {};
     const double quiet = figure::quiet_zone * figure::code_module * figure::mm;
     code.message = easel.words.say("link.alt", {{"link", link}});
-    ink::Drawing out;
-    out.size = code.size;
-    out.add(tagged(std::move(code), "Figure"), {0, -quiet}); // the margin above is white anyway
-    ink::Drawing name;
     const auto& style = easel.theme.setting(Text::tick).style;
+    ink::Drawing out;
+    out.size = {
+        std::max(code.size.width, easel.type.line(easel.words.say("link.name"), style).width + 4),
+        code.size.height};
+    const double aside = (out.size.width - code.size.width) / 2;
+    out.add(tagged(std::move(code), "Figure"), {aside, -quiet}); // white above anyway
+    ink::Drawing name;
     name.add(figure::label(easel, style, easel.words.say("link.name"),
                            {out.size.width / 2, out.size.height - 2 * quiet + style.size + 4},
                            text::Align::centre));

@@ -23,7 +23,7 @@ struct Level {
     std::size_t cautions = 6;
     bool stages = true, repair = true, good_enough = true, picture = true, reason = true;
     bool air = true;         ///< whole gaps between the parts
-    bool large_steps = true; ///< steps in letters of their own size, else of the body's
+    bool large_steps = true; ///< steps and plan in letters of their own size, else of the body's
 };
 std::vector<Level> levels(std::size_t cautions) {
     Level level{.cautions = cautions};
@@ -198,17 +198,22 @@ class Composer {
         return stacked(rows, 1.5);
     }
 
-    ink::Drawing plan() const {
+    ink::Drawing plan(const Level& level) const {
         const double label = label_width();
-        ink::Drawing body = drill_plan(easel_, story_.lesson.plan,
-                                       drill_sign_text(easel_, chosen(), index_), width() - label);
+        const Text text = level.large_steps ? Text::lead : Text::body;
+        ink::Drawing body =
+            drill_plan(easel_, story_.lesson.plan, drill_sign_text(easel_, chosen(), index_),
+                       width() - label, text);
         ink::Drawing name = figure::paragraph(easel_, Text::label, say("plan.title"), label - 6);
         ink::Drawing out;
         out.size = {width(), body.size.height};
-        const double room = easel_.theme.setting(Text::lead).leading;
-        out.add(tagged(name, "H2"),
-                {0, body.size.height > 2.4 * room ? std::max(0.0, 24 - 6 - name.size.height * 0.72)
-                                                  : 2});
+        const auto first = [](const ink::Drawing& d) {
+            for (const auto& mark : d.marks)
+                if (const auto* words = std::get_if<ink::Words>(&mark)) return words->at.y;
+            return 0.0;
+        };
+        const double down = std::max(0.0, first(body) - first(name));
+        out.add(tagged(std::move(name), "H2"), {0, down});
         out.add(body, {label, 0});
         return out;
     }
@@ -273,7 +278,7 @@ class Composer {
             side.add(drill_head(easel_, story_, index_, level.reason, width()), 0);
             side.add(how(level), 7);
             side.add(facts(level), 7);
-            side.add(plan(), 5);
+            side.add(plan(level), 5);
             fill_log(side, level, row);
             side.add(log_cold(easel_, story_, chosen(), width()), 7);
             return side;
@@ -303,7 +308,7 @@ class Composer {
         return fitted([&](const Level& level, double row) {
             Side side{level.air ? 1 : 0.4, {}};
             side.add(facts(level, Facts::judging), 0);
-            side.add(plan(), 8);
+            side.add(plan(level), 8);
             fill_log(side, level, row);
             side.add(log_cold(easel_, story_, chosen(), width()), 7);
             return side;

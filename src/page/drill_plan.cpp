@@ -50,8 +50,9 @@ std::vector<Token> tokens_of(const Easel& easel, std::string_view sentence,
 
 } // namespace
 
-ink::Drawing sentence_to_fill(const Easel& easel, std::string_view sentence, double width) {
-    const auto& setting = easel.theme.setting(theme::Text::lead);
+ink::Drawing sentence_to_fill(const Easel& easel, std::string_view sentence, double width,
+                              theme::Text text) {
+    const auto& setting = easel.theme.setting(text);
     if (sentence.find(blank) == std::string_view::npos)
         return tagged(figure::paragraph(easel, setting, sentence, width), "P");
     const double space = easel.type.line(" ", setting.style).width;
@@ -97,7 +98,7 @@ ink::Drawing sentence_to_fill(const Easel& easel, std::string_view sentence, dou
 }
 
 ink::Drawing drill_plan(const Easel& easel, const record::Plan& plan, std::string_view number,
-                        double width) {
+                        double width, theme::Text text) {
     const auto hole = [](const std::string& typed) {
         return typed.empty() ? std::string(1, blank) : typed;
     };
@@ -107,11 +108,11 @@ ink::Drawing drill_plan(const Easel& easel, const record::Plan& plan, std::strin
              easel,
              w.say("plan.sentence",
                    {{"when", hole(plan.when)}, {"where", hole(plan.where)}, {"n", number}}),
-             width),
+             width, text),
          sentence_to_fill(easel,
                           w.say("plan.obstacle-sentence", {{"obstacle", hole(plan.obstacle)},
                                                            {"instead", hole(plan.instead)}}),
-                          width)},
+                          width, text)},
         0);
 }
 

@@ -34,8 +34,7 @@ void add_aim(std::vector<Block>& blocks, const figure::Easel& easel, const Story
     head_block.pieces.push_back({std::move(head)});
     head_block.keep_with_next = true;
     blocks.push_back(std::move(head_block));
-    blocks.push_back(
-        text_block(easel, theme::Text::body, joined(said.sentences), 1));
+    blocks.push_back(text_block(easel, theme::Text::body, joined(said.sentences), 1));
     blocks.back().keep_with_next = true;
     const auto input = dots_of(easel, story, aim);
     blocks.push_back(
@@ -186,17 +185,22 @@ Section evidence_page(const figure::Easel& easel, const Story& story) {
                     .title =
                         easel.words.say(shots ? "page.evidence.question" : "page.checks.question")};
     const double room = easel.theme.live(true).height;
+    const auto build = [&](double millimetres, std::size_t rows) {
+        section.blocks = {page_title(easel, section.title)};
+        if (shots)
+            add_shots(section.blocks, easel, story, millimetres * figure::mm, rows);
+        else
+            add_checks(section.blocks, easel, story);
+        return total_height(section.blocks);
+    };
     // the tallest figure and the most rows with which all stands on one side
     for (std::size_t rows = 7; rows >= 3; --rows)
-        if (built_to_fit(92, 59, 4, figure::mm, room, [&](double millimetres) {
-                section.blocks = {page_title(easel, section.title)};
-                if (shots)
-                    add_shots(section.blocks, easel, story, millimetres * figure::mm, rows);
-                else
-                    add_checks(section.blocks, easel, story);
-                return total_height(section.blocks);
-            }))
-            break;
+        if (built_to_fit(92, 59, 4, figure::mm, room,
+                         [&](double millimetres) { return build(millimetres, rows); }))
+            return section;
+    // a second side is needed anyway: rows fill it before the small print ends it
+    for (std::size_t rows = 7; rows >= 3; --rows)
+        if (build(92, rows) <= 1.9 * room) break;
     return section;
 }
 

@@ -17,15 +17,36 @@ struct Columns {
     double name = 0, strip = 0, strip_width = 0, before = 0, after = 0, change = 0, all = 0;
 };
 
-Columns columns_of(const figure::Easel& easel) {
+/// Width of the longest stretch that a line cannot break.
+double widest_part(const figure::Easel& easel, theme::Text text, const std::string& words) {
+    const auto& style = easel.theme.setting(text).style;
+    double widest = 0;
+    for (std::size_t from = 0; from < words.size();) {
+        const std::size_t space = std::min(words.find(' ', from), words.size()),
+                          soft = std::min(words.find("\u00AD", from), words.size()),
+                          end = std::min(space, soft);
+        const std::string part = words.substr(from, end - from) + (soft < space ? "-" : "");
+        widest = std::max(widest, easel.type.line(part, style).width);
+        from = end + (soft < space ? 2 : 1);
+    }
+    return widest;
+}
+
+Columns columns_of(const figure::Easel& easel, const std::vector<unit::Measure>& shown) {
     const double all = column_width(easel);
+    double names = 0;
+    for (const auto m : shown)
+        names = std::max(
+            names, widest_part(easel, theme::Text::table, easel.words.say("measure." + key_of(m))));
+    const bool narrow = all < 34 * easel.theme.setting(theme::Text::table).style.size;
     Columns c;
     c.all = all;
-    c.strip = all * 0.14;
-    c.strip_width = all * 0.34;
+    c.strip = std::max(all * 0.14, names + 8);
+    const double value = all * (narrow ? 0.165 : 0.15);
+    c.strip_width = all * (narrow ? 0.26 : 0.34);
     c.before = c.strip + c.strip_width + 8;
-    c.after = c.before + all * 0.15;
-    c.change = c.after + all * 0.15;
+    c.after = c.before + value;
+    c.change = c.after + value;
     return c;
 }
 
@@ -173,7 +194,7 @@ std::vector<unit::Measure> listed_measures(const Story& story, std::size_t rows)
 
 Block evidence_table(const figure::Easel& easel, const Story& story, std::size_t rows) {
     const auto shown = listed_measures(story, rows);
-    const Columns c = columns_of(easel);
+    const Columns c = columns_of(easel, shown);
     Block block{.name = "table of measures", .role = "Table"};
     block.space_before = 12;
     const bool shifts = std::ranges::any_of(story.evidence, [](const Evidence& e) {

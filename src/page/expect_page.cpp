@@ -82,11 +82,11 @@ Section expect_page(const Easel& easel, const Story& story) {
     if (!story.lesson.comment.empty())
         over.push_back(
             {easel.words.say("coach.comment"), {{{}, story.lesson.comment, Text::coach}}, false});
-    section.blocks = page_of_notes(easel, section.title, over,
-                                   {what_may_happen(easel, story), when_to_stop(easel, junior),
-                                    if_it_goes_wrong(easel, story)},
-                                   {cautions(easel, junior, Text::body)},
-                                   easel.words.say("notes.questions"));
+    section.blocks =
+        page_of_notes(easel, section.title, over,
+                      {what_may_happen(easel, story), when_to_stop(easel, junior),
+                       if_it_goes_wrong(easel, story)},
+                      {cautions(easel, junior, Text::body)}, easel.words.say("notes.questions"));
     return section;
 }
 

@@ -284,6 +284,8 @@ std::vector<Block> hold_blocks(const figure::Easel& easel, const Story& story, d
     return blocks;
 }
 
+constexpr double smallest_hand = 80; ///< points: two sides rather than hands nobody can read
+
 /// How high all rows of pictures are together, as a part of one picture's width.
 double heights_to_widths(const Story& story) {
     double sum = 0;
@@ -307,7 +309,8 @@ Section hold_page(const figure::Easel& easel, const Story& story) {
     if (story.strength &&
         built_to_fit(1.05, 0.84, 0.05, slope, room, [&](double k) { return build(k, true); }))
         return section;
-    if (!built_to_fit(1.05, 0.58, 0.05, slope, room, [&](double k) { return build(k, false); }))
+    const double least = std::max(0.58, smallest_hand / columns(easel, 2));
+    if (!built_to_fit(1.05, least, 0.05, slope, room, [&](double k) { return build(k, false); }))
         build(1, false); // then over two sides
     return section;
 }

@@ -44,15 +44,17 @@ ink::Drawing boxes(const Easel& easel, int count, double width) {
     const double tail = easel.theme.setting(Text::body).style.size * 5.2;
     const double pitch = std::min((width - tail) / count, 9 * figure::mm),
                  side = std::min(pitch - 3, 7.5 * figure::mm);
+    const auto& body = easel.theme.setting(Text::body);
     ink::Drawing out;
-    out.size = {width, side + 1};
+    out.size = {width, std::max(side + 1, body.leading)};
     for (int i = 0; i < count; ++i)
         out.add(ink::Stroke{ink::Path::rect({i * pitch + 0.5, 0.5, side, side}),
                             1.0,
                             easel.theme.text,
                             {},
                             ink::Cap::butt});
-    const double base = side - 4, from = count * pitch, end = from + tail;
+    const double base = std::max(side - 4, body.style.size * 0.8), from = count * pitch,
+                 end = from + tail;
     ink::Words of =
         figure::label(easel, Text::body, easel.words.say("cold.out-of.n", {{"n", count}}),
                       {end, base}, text::Align::right);
@@ -76,7 +78,8 @@ ink::Drawing log_cold(const Easel& easel, const Story& story, const ChosenDrill&
     const auto& w = easel.words;
     const bool junior = lesson.student.age == record::Age::junior;
     const double pad = 7, gutter = 14, inner = width - 2 * pad;
-    const bool wide = easel.theme.setting(Text::body).style.size < 14; // large print goes downwards
+    const bool large = easel.theme.setting(Text::body).style.size > 14;
+    const bool wide = !large && width > 400; // narrow paper and large print go downwards
     const double left = wide ? inner * 0.49 : inner;
     const double right = wide ? inner - left - gutter : inner;
 
@@ -91,19 +94,26 @@ ink::Drawing log_cold(const Easel& easel, const Story& story, const ChosenDrill&
                        : chosen.drill.space == drills::Space::range ? "cold.shots.n"
                                                                     : "cold.placements.n";
     const double sign = easel.theme.setting(Text::heading).style.size;
-    ink::Drawing head = figure::paragraph(easel, Text::heading, when, left - sign - 4);
+    const double signing = wide || large ? 0 : inner * 0.46; // on narrow paper beside the title
+    const double named = left - signing;
+    ink::Drawing head = figure::paragraph(easel, Text::heading, when, named - sign - 4);
     ink::Drawing title;
-    title.size = {left, head.size.height};
+    title.size = {named, head.size.height};
     figure::put(title, figure::Symbol::cold,
                 {sign * 0.4, easel.theme.setting(Text::heading).leading / 2}, sign * 0.36,
                 easel.theme.text);
     title.add(tagged(head, "H2"), {sign + 4, 0});
     std::string told = w.say(what, {{"n", count}}) + " " + bring;
     if (const auto answer = cold_answer(story, w); !answer.empty()) told += " " + answer;
-    const ink::Drawing words =
-        stacked({title, tagged(figure::paragraph(easel, Text::caption, told, left), "P")}, 1);
-    const ink::Drawing marks =
-        stacked({boxes(easel, count, right), initials(easel, right)}, wide ? 3 : 6);
+    const ink::Drawing telling = tagged(figure::paragraph(easel, Text::caption, told, left), "P");
+    const ink::Drawing tries = boxes(easel, count, right);
+    if (signing > 0) {
+        const ink::Drawing top =
+            side_by_side({{title, 0}, {initials(easel, signing - 8), inner - signing + 8}});
+        return framed(easel, stacked({top, telling, tries}, 3), width, pad);
+    }
+    const ink::Drawing words = stacked({title, telling}, 1);
+    const ink::Drawing marks = stacked({tries, initials(easel, right)}, wide ? 3 : 6);
     const ink::Drawing body =
         wide ? side_by_side({{words, 0}, {marks, left + gutter}}) : stacked({words, marks}, 6);
     return framed(easel, body, width, pad);

@@ -185,7 +185,8 @@ ink::Drawing lines_to_write_on(const Easel& easel, std::string_view title, doubl
 std::vector<Block> page_of_notes(const Easel& easel, std::string_view title,
                                  const std::vector<NoteGroup>& over,
                                  const std::vector<NoteGroup>& left,
-                                 const std::vector<NoteGroup>& right, std::string_view lines_title) {
+                                 const std::vector<NoteGroup>& right,
+                                 std::string_view lines_title) {
     const double width = column_width(easel), gutter = 20, half = (width - gutter) / 2;
     std::vector<Block> blocks{page_title(easel, title)};
     const double page = easel.theme.live(true).height - blocks.front().height();

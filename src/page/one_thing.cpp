@@ -1,17 +1,16 @@
 #include "page/one_thing.hpp"
 
-#include "figure/dots.hpp"
-#include "figure/flight_above.hpp"
 #include "figure/grip.hpp"
 #include "page/drill_loop.hpp"
-#include "page/evidence_rows.hpp"
 #include "page/hold_words.hpp"
+#include "page/one_thing_verdict.hpp"
 #include "page/parts.hpp"
 #include "page/verdict.hpp"
-#include "page/why_inputs.hpp"
-#include "page/why_words.hpp"
 #include "words/date.hpp"
 #include "words/side.hpp"
+
+#include <algorithm>
+#include <iterator>
 
 namespace page {
 
@@ -94,124 +93,54 @@ const GripView* pair_of(const Story& story) {
     return story.views.empty() ? nullptr : &story.views.front();
 }
 
-/// The chosen pair of hands and, beside it, what differs.
-std::optional<Block> hands(const figure::Easel& easel, const Story& story, double hand_width) {
+/// What differs, as far as a page has room, and whose hands they are.
+ink::Drawing words_on_hands(const figure::Easel& easel, const Story& story, const GripView& view,
+                            double width) {
+    std::vector<ink::Drawing> lines{
+        figure::paragraph(easel, theme::Text::label, easel.words.say("checks.pairs"), width)};
+    for (const Aspect& a : aspects(story, easel.words)) {
+        if (lines.size() > 6) break;
+        lines.push_back(
+            figure::paragraph(easel, theme::Text::body, sentence(a, easel.words), width));
+    }
+    std::string caption = easel.words.say("grip.caption.lead");
+    if (view.view == hand::View::golfers_eye)
+        caption += " " + easel.words.say("grip.caption.wedge");
+    if (looks_down(view.view)) caption += " " + easel.words.say("grip.caption.marks");
+    lines.push_back(figure::paragraph(easel, theme::Text::small, caption, width));
+    return stacked(lines, 6);
+}
+
+/// The chosen pair of hands and what differs: beside it, or under it where that would be a gutter
+/// of single words.
+std::optional<Block> hands(const figure::Easel& easel, const Story& story, double hand_width,
+                           bool words_under = false) {
     const GripView* view = pair_of(story);
     if (!view) return std::nullopt;
-    const double gutter = easel.theme.gutter * figure::mm;
+    const double gutter = easel.theme.gutter * figure::mm, all_width = column_width(easel);
+    const double step = words_under ? columns(easel, 3) + gutter : hand_width + gutter;
     std::vector<Cell> cells;
-    double x = 0;
+    double x = words_under ? (columns(easel, 3) - hand_width) / 2 : 0;
     const auto hand_of = story.lesson.student.hand.value;
     const auto add = [&](const std::optional<hand::Picture>& picture, const char* key) {
         if (!picture) return;
         cells.push_back(
             {figure::called_out(easel, *picture, hand_of, easel.words.say(key), {}, hand_width),
              x});
-        x += hand_width + gutter;
+        x += step;
     };
     add(view->before, view->first_key);
     add(view->after, view->second_key);
-    const double beside = column_width(easel) - x;
-    std::vector<ink::Drawing> lines;
-    lines.push_back(
-        figure::paragraph(easel, theme::Text::label, easel.words.say("checks.pairs"), beside));
-    for (const Aspect& a : aspects(story, easel.words)) {
-        if (lines.size() > 6) break;
-        lines.push_back(
-            figure::paragraph(easel, theme::Text::body, sentence(a, easel.words), beside));
+    ink::Drawing all;
+    if (words_under) {
+        all = stacked(
+            {side_by_side(std::move(cells)), words_on_hands(easel, story, *view, all_width)}, 12);
+    } else {
+        cells.push_back({words_on_hands(easel, story, *view, all_width - x), x});
+        all = side_by_side(std::move(cells));
     }
-    std::string caption = easel.words.say("grip.caption.lead");
-    if (view->view == hand::View::golfers_eye)
-        caption += " " + easel.words.say("grip.caption.wedge");
-    if (looks_down(view->view)) caption += " " + easel.words.say("grip.caption.marks");
-    lines.push_back(figure::paragraph(easel, theme::Text::small, caption, beside));
-    ink::Drawing words = stacked(lines, 6);
-    std::string message = words.message;
-    cells.push_back({std::move(words), x});
-    ink::Drawing all = side_by_side(std::move(cells));
     all.message = easel.words.say(view_key(view->view));
     return figure_block("hands", std::move(all), 12);
-}
-
-/// Without shots the looks at the hold stand where the verdict would.
-std::optional<Block> checks(const figure::Easel& easel, const Story& story) {
-    const LookCount n = count_looks(story.lesson);
-    if (story.table || n.of == 0) return std::nullopt;
-    const std::string counts = easel.words.say(
-        "checks.before-after", {{"before", n.before}, {"after", n.after}, {"of", n.of}});
-    const double width = column_width(easel);
-    Block block{.name = "checks"};
-    block.space_before = 14;
-    block.pieces.push_back(
-        {stacked({rule(easel, width),
-                  tagged(figure::paragraph(easel, theme::Text::lead, counts, width), "P"),
-                  tagged(figure::paragraph(easel, theme::Text::small,
-                                           easel.words.say("checks.no-shots"), width),
-                         "P")},
-                 6)});
-    return block;
-}
-
-/// What the change did to the ball, in small: the flights from above, and the largest cause.
-struct BallInSmall {
-    ink::Drawing picture, words;
-};
-
-std::optional<BallInSmall> ball_in_small(const figure::Easel& easel, const Story& story,
-                                         double picture_width, double words_width) {
-    const auto flights = flight_input(easel, story);
-    if (!flights || few_shots(*story.ball)) return std::nullopt;
-    const auto& w = easel.words;
-    ink::Drawing above = figure::flight_above(easel, *flights, picture_width, 24 * figure::mm);
-    BallInSmall small;
-    small.picture = stacked(
-        {figure::paragraph(easel, theme::Text::label, w.say("why.flight.above"), picture_width),
-         above},
-        3);
-    small.picture.message = above.message;
-    const auto outcomes = credited(story);
-    if (!outcomes.empty())
-        small.words = figure::paragraph(easel, theme::Text::body,
-                                        credit_sentence(*story.ball->credit, outcomes.front(), w),
-                                        words_width);
-    return small;
-}
-
-/// The verdict and a small strip of every shot of the aim; with room, what it did to the ball.
-std::optional<Block> verdict(const figure::Easel& easel, const Story& story, bool with_ball) {
-    const Evidence* aim = aim_of(story);
-    if (!aim) return checks(easel, story);
-    const VerdictWords said = verdict_words(story, *aim, easel.words);
-    const double words_width = columns(easel, 3), x = words_width + easel.theme.gutter * figure::mm;
-    const double strip_width = column_width(easel) - x;
-
-    auto head = easel.theme.setting(theme::Text::lead);
-    head.style.weight = 900;
-    head.style.size *= 1.2;
-    std::vector<ink::Drawing> lines{
-        tagged(figure::paragraph(easel, head, said.head, words_width), "H2")};
-    for (const auto& s : said.sentences)
-        lines.push_back(tagged(figure::paragraph(easel, theme::Text::body, s, words_width), "P"));
-
-    const auto input = dots_of(easel, story, *aim);
-    ink::Drawing strip = aim_strip(easel, input, strip_width);
-    ink::Drawing name = figure::paragraph(
-        easel, theme::Text::label, easel.words.say("measure." + key_of(aim->measure)), strip_width);
-    ink::Drawing picture = stacked({name, strip}, 3);
-    picture.message = input.message;
-    picture = tagged(std::move(picture), "Figure");
-    if (with_ball)
-        if (auto small = ball_in_small(easel, story, strip_width, words_width)) {
-            if (small->words.size.height > 0) lines.push_back(tagged(small->words, "P"));
-            picture = stacked({picture, tagged(std::move(small->picture), "Figure")}, 8);
-        }
-    Block block{.name = "verdict"};
-    block.space_before = 12;
-    block.pieces.push_back(
-        {stacked({rule(easel, column_width(easel)),
-                  side_by_side({{stacked(lines, 2), 0}, {std::move(picture), x}})},
-                 8)});
-    return block;
 }
 
 /// The line the coach signs on, or a picture of the signature over it, and how to reach the coach.
@@ -287,8 +216,9 @@ Block title_with_logo(const figure::Easel& easel, const Story& story) {
     return title;
 }
 
-std::vector<Block> one_thing_blocks(const figure::Easel& easel, const Story& story,
-                                    std::size_t drill_page, double hand_width, bool with_ball) {
+/// The question and the answers in words.
+std::vector<Block> in_words(const figure::Easel& easel, const Story& story,
+                            std::size_t drill_page) {
     const auto& lesson = story.lesson;
     std::vector<Block> blocks{title_with_logo(easel, story)};
     if (!lesson.student.says.empty())
@@ -303,9 +233,57 @@ std::vector<Block> one_thing_blocks(const figure::Easel& easel, const Story& sto
         blocks.push_back(text_block(easel, theme::Text::body, aim_line(easel, lesson), 0));
     blocks.push_back(answers(easel, story, drill_page));
     blocks.back().space_before = 12;
+    return blocks;
+}
+
+std::vector<Block> on_one_side(const figure::Easel& easel, const Story& story,
+                               std::size_t drill_page, double hand_width, bool with_ball) {
+    std::vector<Block> blocks = in_words(easel, story, drill_page);
     if (auto block = hands(easel, story, hand_width)) blocks.push_back(std::move(*block));
-    if (auto block = verdict(easel, story, with_ball)) blocks.push_back(std::move(*block));
+    if (auto block = verdict_block(easel, story, with_ball)) blocks.push_back(std::move(*block));
     blocks.push_back(sign_off(easel, story));
+    return blocks;
+}
+
+/// How much higher a page gets when its hands get wider by two columns.
+double slope_of(const figure::Easel& easel, const Story& story) {
+    const GripView* pair = pair_of(story);
+    return columns(easel, 2) * std::max(0.1, pair ? pair->height_to_width() : 0);
+}
+
+/// The side of pictures behind a side of words: the hands as large as leaves room for the ball.
+std::vector<Block> pictures_side(const figure::Easel& easel, const Story& story,
+                                 const std::vector<Block>& over) {
+    std::vector<Block> blocks;
+    const double room = easel.theme.live(true).height, slope = slope_of(easel, story);
+    for (const bool with_ball : {true, false})
+        if (built_to_fit(1.4, 0.7, 0.1, slope, room, [&](double k) {
+                blocks = over;
+                if (auto block = hands(easel, story, columns(easel, 2) * k, true))
+                    blocks.push_back(std::move(*block));
+                if (auto block = ball_across(easel, story); block && with_ball)
+                    blocks.push_back(std::move(*block));
+                return total_height(blocks);
+            }))
+            break;
+    return blocks;
+}
+
+/// Narrow paper or large print: the words and the verdict on the first side, with the sign-off at
+/// its foot, the pictures on the second. What has no room on the first goes to the pictures.
+std::vector<Block> on_two_sides(const figure::Easel& easel, const Story& story,
+                                std::size_t drill_page) {
+    std::vector<Block> blocks = in_words(easel, story, drill_page), over;
+    Block foot = sign_off(easel, story);
+    foot.at_foot = false; // of this side, not of what follows
+    const double free = easel.theme.live(true).height - foot.height() - foot.space_before;
+    for (Block& block : narrow_verdict(easel, story)) {
+        const double need = total_height(blocks) + block.space_before + block.height();
+        (need <= free && over.empty() ? blocks : over).push_back(std::move(block));
+    }
+    foot.space_before += std::max(0.0, free - total_height(blocks));
+    blocks.push_back(std::move(foot));
+    std::ranges::move(pictures_side(easel, story, over), std::back_inserter(blocks));
     return blocks;
 }
 
@@ -316,18 +294,16 @@ Section one_thing(const figure::Easel& easel, const Story& story, std::size_t dr
     const double room = easel.theme.live(true).height;
     // the largest hands with which the page holds all; the ball gives way before the hands get
     // small
-    const GripView* pair = pair_of(story);
-    const double slope = columns(easel, 2) * std::max(0.1, pair ? pair->height_to_width() : 0);
+    const double slope = slope_of(easel, story);
     for (const auto& [most, least, with_ball] :
          {std::tuple{1.08, 0.75, true}, std::tuple{1.08, 0.55, false}})
         if (built_to_fit(most, least, 0.05, slope, room, [&](double k) {
                 section.blocks =
-                    one_thing_blocks(easel, story, drill_page, columns(easel, 2) * k, with_ball);
+                    on_one_side(easel, story, drill_page, columns(easel, 2) * k, with_ball);
                 return total_height(section.blocks);
             }))
             return section;
-    // narrow paper or many words: two sides with hands that can be seen, rather than one without
-    section.blocks = one_thing_blocks(easel, story, drill_page, columns(easel, 2), true);
+    section.blocks = on_two_sides(easel, story, drill_page);
     return section;
 }
 

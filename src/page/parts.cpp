@@ -49,7 +49,8 @@ Block heading(const figure::Easel& easel, std::string_view words, double space_b
 Block text_block(const figure::Easel& easel, theme::Text text, std::string_view words,
                  double space_before, double width) {
     const auto& setting = easel.theme.setting(text);
-    const double wide = width > 0 ? width : std::min(column_width(easel), setting.style.size * widest_measure);
+    const double wide =
+        width > 0 ? width : std::min(column_width(easel), setting.style.size * widest_measure);
     const text::Lines set = easel.type.set(words, setting.style, wide, setting.leading);
     Block block{.name = "text", .role = "P"};
     block.space_before = space_before;

@@ -138,8 +138,7 @@ void add_words(std::vector<Block>& blocks, const figure::Easel& easel, const Sto
     if (!lean) notes.insert(notes.begin(), loft_sentence(*story.ball, w));
     if (has_ranges(story)) notes.push_back(w.say("why.credit.range"));
     if (few_shots(*story.ball)) notes.push_back(w.say("why.few"));
-    if (!notes.empty())
-        add_small_print(blocks, easel, theme::Text::small, {joined(notes)}, 6);
+    if (!notes.empty()) add_small_print(blocks, easel, theme::Text::small, {joined(notes)}, 6);
 }
 
 bool is_narrow(const figure::Easel& easel) {

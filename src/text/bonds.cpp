@@ -36,8 +36,8 @@ struct Walk {
               std::size_t space) {
         const bool counted = numeric(one) && two.size() <= longest && !one.ends_with(',') &&
                              !one.ends_with(';') && !one.ends_with(':');
-        const bool numbered =
-            numeric(two) && one.size() <= longest && (three.empty() || ends_phrase(two));
+        const bool numbered = !one.ends_with(":") && numeric(two) && one.size() <= longest &&
+                              (three.empty() || ends_phrase(two));
         if (counted || numbered || one == "→" || two == "–" || two == "·") out.push_back(space);
     }
 

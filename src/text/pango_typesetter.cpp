@@ -126,8 +126,7 @@ std::vector<std::size_t> before_runts(PangoLayout* layout, double width) {
         const bool last = end >= text.size() || text[end] == '\n';
         if (!last || start == 0 || text[start - 1] != ' ' || end == start) continue;
         const bool one_word = text.substr(start, end - start).find(' ') == text.npos;
-        if (width_of(line) < width * (one_word ? short_word : short_line))
-            out.push_back(start - 1);
+        if (width_of(line) < width * (one_word ? short_word : short_line)) out.push_back(start - 1);
     }
     return out;
 }
