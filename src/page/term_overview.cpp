@@ -49,6 +49,10 @@ Section term_overview(const Easel& easel, const std::vector<OverviewRow>& rows,
     }
     std::vector<TableRow> gaps;
     for (const auto& line : missing) {
+        if (!gaps.empty() && gaps.back().cells.front().text == line.whose) {
+            gaps.back().cells.back().text += "; " + line.what;
+            continue;
+        }
         TableRow row;
         row.cells = {{line.whose, Text::caption, true}, {line.what, Text::caption}};
         gaps.push_back(std::move(row));

@@ -11,6 +11,8 @@ constexpr std::size_t short_word = 3;
 
 bool digit(char c) { return c >= '0' && c <= '9'; }
 
+bool capital(char c) { return c >= 'A' && c <= 'Z'; }
+
 /// "14", "18.", "2.5", "7–8", "4.0°", "80"; not "H1" nor "(2".
 bool numeric(std::string_view token) {
     if (token.empty() || !digit(token.front())) return false;
@@ -36,9 +38,11 @@ struct Walk {
               std::size_t space) {
         const bool counted = numeric(one) && two.size() <= longest && !one.ends_with(',') &&
                              !one.ends_with(';') && !one.ends_with(':');
-        const bool numbered = !one.ends_with(":") && numeric(two) && one.size() <= longest &&
+        const bool numbered = numeric(two) && one.size() <= longest && !ends_phrase(one) &&
                               (three.empty() || ends_phrase(two));
-        if (counted || numbered || one == "→" || two == "–" || two == "·") out.push_back(space);
+        const bool lettered = one.size() == 1 && capital(one.front()) && capital(two.front());
+        if (counted || numbered || lettered || one == "→" || two == "–" || two == "·")
+            out.push_back(space);
     }
 
     void line(std::size_t from, std::size_t limit) {

@@ -7,8 +7,8 @@
 namespace text {
 
 /// Offsets of the spaces that hold together what is read together: a number and what it counts, a
-/// name and its number at the end of a phrase, an arrow and where it leads, a dash and what it
-/// follows. In order; never two words of much length.
+/// name and its number at the end of a phrase, a letter and its name, an arrow and where it leads,
+/// a dash and what it follows. In order; never two words of much length.
 std::vector<std::size_t> bonds(std::string_view words);
 
 } // namespace text
