@@ -61,9 +61,9 @@ std::size_t words(std::string_view text) {
 
 void expect_short(const Field& field, std::string_view text, std::size_t longest) {
     if (const auto found = letters(text); found > longest)
-        field.must("have at most " + std::to_string(longest) + " characters, found " +
-                       std::to_string(found),
-                   "say it in fewer words, so that the drill fits one page");
+        field.error(field.called() + " has " + std::to_string(found) + " characters, at most " +
+                        std::to_string(longest) + " fit",
+                    "say it in fewer words, so that the drill fits one page");
 }
 
 const std::vector<std::string_view>& known_keys() {
@@ -89,9 +89,9 @@ std::vector<std::string> read_steps(const Field& list, std::size_t most) {
         steps.push_back(std::move(*text));
     }
     if (steps.size() > most)
-        list.must("have at most " + std::to_string(most) + " steps, found " +
-                      std::to_string(steps.size()),
-                  "leave out what a student can do without");
+        list.error(list.called() + " has " + std::to_string(steps.size()) + " steps, at most " +
+                       std::to_string(most) + " fit",
+                   "leave out what a student can do without");
     return steps;
 }
 

@@ -1,12 +1,14 @@
 #include "figure/scatter.hpp"
 
 #include "figure/scale.hpp"
+#include "figure/scatter_fields.hpp"
 #include "words/number.hpp"
 #include "words/side.hpp"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <iterator>
 
 namespace figure {
 
@@ -22,6 +24,9 @@ struct Square {
     double y(double path) const { return box.bottom() - (path + reach) / (2 * reach) * box.height; }
     ink::Point at(double face, double path) const { return {x(face), y(path)}; }
 };
+
+/// Between two lines along which the ball starts alike, degrees.
+double start_step(const Square& s) { return s.reach > 10 ? 10 : 5; }
 
 double fitted_reach(const ScatterInput& input) {
     if (input.reach > 0) return input.reach;
@@ -62,7 +67,7 @@ void add_line(ink::Drawing& d, const std::pair<ink::Point, ink::Point>& ends, do
 /// Lines along which the ball starts alike, named along the top.
 void draw_start_lines(ink::Drawing& d, const Square& s) {
     const auto& t = s.easel.theme;
-    const double share = s.input.face_share, step = s.reach > 10 ? 10 : 5;
+    const double share = s.input.face_share, step = start_step(s);
     const auto style = t.setting(theme::Text::tick).style;
     double free = s.box.x - 12; // from here on nothing stands yet
     for (double start = -2 * step; start <= 2 * step; start += step) {
@@ -110,8 +115,8 @@ std::size_t shots_under(const Square& s, const std::vector<ink::Words>& lines) {
 }
 
 /// Names the wanted range at its foot or head, where the word is free of the others.
-std::optional<ink::Rect> name_wanted(ink::Drawing& d, const Square& s, ink::Rect band,
-                                     const std::vector<ink::Rect>& taken) {
+void name_wanted(ink::Drawing& d, const Square& s, ink::Rect band,
+                 const std::vector<ink::Rect>& taken) {
     const auto& tick = s.easel.theme.setting(theme::Text::tick);
     ink::Style style = tick.style;
     style.colour = s.easel.theme.text;
@@ -124,61 +129,25 @@ std::optional<ink::Rect> name_wanted(ink::Drawing& d, const Square& s, ink::Rect
             continue;
         d.add(ink::Fill{ink::Path::rect(box), ink::white});
         d.add(std::move(w));
-        return box;
+        return;
     }
-    return std::nullopt;
 }
 
-/// What the ball does in each of the four fields between the two bold lines.
-std::vector<ink::Rect> draw_fields(ink::Drawing& d, const Square& s) {
-    std::vector<ink::Rect> boxes;
-    const auto style = [&] {
-        auto st = s.easel.theme.setting(theme::Text::tick).style;
-        st.colour = s.easel.theme.text;
-        return st;
-    }();
-    const double r = s.reach, leading = style.size * 1.2;
-    struct Field {
-        const char* key;
-        text::Align align;
-        std::array<ink::Point, 3> places; ///< face and path in degrees, the best first
-    };
-    const std::array<Field, 4> fields{
-        {{"right-right",
-          text::Align::right,
-          {{{0.96 * r, -0.30 * r}, {0.96 * r, -0.62 * r}, {0.96 * r, -0.86 * r}}}},
-         {"right-left",
-          text::Align::centre,
-          {{{0.50 * r, 0.90 * r}, {0.42 * r, 0.70 * r}, {0.30 * r, 0.55 * r}}}},
-         {"left-left",
-          text::Align::left,
-          {{{-0.96 * r, 0.30 * r}, {-0.96 * r, 0.62 * r}, {-0.96 * r, 0.90 * r}}}},
-         {"left-right",
-          text::Align::centre,
-          {{{-0.50 * r, -0.84 * r}, {-0.42 * r, -0.66 * r}, {-0.30 * r, -0.52 * r}}}}}};
-    for (const Field& f : fields) {
-        const std::string key = std::string("scatter.field.") + f.key;
-        const auto at_place = [&](const ink::Point& place) {
-            std::vector<ink::Words> lines;
-            const ink::Point at = s.at(place.x, place.y);
-            lines.push_back(label(s.easel, style, s.easel.words.say(key + ".start"), at, f.align));
-            lines.push_back(label(s.easel, style, s.easel.words.say(key + ".turn"),
-                                  {at.x, at.y + leading}, f.align));
-            return lines;
-        };
-        auto best = at_place(f.places.front());
-        std::size_t least = shots_under(s, best);
-        for (const auto& place : f.places) {
-            auto lines = at_place(place);
-            if (const auto n = shots_under(s, lines); n < least) least = n, best = std::move(lines);
+/// The square as the words in its fields see it.
+FieldPlan field_plan(const Square& s, const ink::Rect& wanted) {
+    FieldPlan plan{s.box, s.reach, s.input.face_share, start_step(s)};
+    if (const auto metres = curve_step(s.easel, s.input))
+        plan.curve_step = *metres / std::abs(*s.input.curve_per_degree);
+    plan.wanted = wanted;
+    for (const auto& row : s.input.rows) {
+        for (const auto& shot : row.shots) {
+            const ink::Point at = s.at(shot.face, shot.path);
+            plan.shots.push_back({at.x - 4, at.y - 4, 8, 8});
         }
-        for (auto& line : best) {
-            boxes.push_back(line.box());
-            d.add(ink::Fill{ink::Path::rect(line.box().inset(-0.6)), ink::white});
-            d.add(std::move(line));
-        }
+        const ink::Point middle = s.at(row.face, row.path);
+        if (!row.shots.empty()) plan.middles.push_back({middle.x - 12, middle.y - 12, 24, 24});
     }
-    return boxes;
+    return plan;
 }
 
 void draw_axes(ink::Drawing& d, const Square& s) {
@@ -244,8 +213,86 @@ void draw_shot(ink::Drawing& d, const Square& s, Symbol symbol, const ScatterSho
     arrow(d, at - ink::Point{dx / n, dy / n} * 9, at, 1.0, 5, t.text);
 }
 
+/// The name of a middle shot and the line that leads to it.
+struct Name {
+    ink::Words words;
+    ink::Point from, to;
+
+    bool leads_over(const ink::Rect& r) const {
+        for (int k = 0; k <= 8; ++k)
+            if (const auto p = from + (to - from) * (k / 8.0);
+                r.overlaps({p.x - 0.5, p.y - 0.5, 1, 1}))
+                return true;
+        return false;
+    }
+    std::vector<ink::Rect> boxes() const {
+        std::vector<ink::Rect> out{words.box().inset(-2)};
+        for (int k = 0; k <= 4; ++k) {
+            const auto p = from + (to - from) * (k / 4.0);
+            out.push_back({p.x - 2, p.y - 2, 4, 4});
+        }
+        return out;
+    }
+};
+
+/// `row`'s name `off` points over its middle shot (under it when negative) and so far aside.
+Name name_at(const Square& s, const ScatterRow& row, double aside, double off) {
+    const ink::Point at = s.at(row.face, row.path);
+    Name name{label(s.easel, bold(s.easel, theme::Text::label), row.name,
+                    {at.x + aside, at.y - off}, text::Align::centre),
+              {},
+              {}};
+    name.words.at.x =
+        std::clamp(name.words.at.x, s.box.x + 2, s.box.right() - name.words.width - 2);
+    const ink::Rect box = name.words.box();
+    name.from = {at.x, off > 0 ? at.y - 6 : at.y + 6};
+    name.to = {std::clamp(at.x, box.x, box.right()), off > 0 ? at.y - off + 3 : at.y - off - 9};
+    return name;
+}
+
+/// What speaks against a name: other names and their lines, then middle shots, then shots.
+double against(const Square& s, const ScatterRow& row, const Name& name,
+               const std::vector<Name>& others) {
+    const ink::Rect box = name.words.box().inset(-2);
+    if (!s.box.contains(name.words.box())) return 1e6;
+    double sum = 0;
+    for (const Name& other : others)
+        if (other.words.box().overlaps(box) || other.leads_over(box) ||
+            name.leads_over(other.words.box()))
+            sum += 100;
+    for (const auto& each : s.input.rows) {
+        const ink::Point middle = s.at(each.face, each.path);
+        const ink::Rect disc{middle.x - 8, middle.y - 8, 16, 16};
+        if (!each.shots.empty() && disc.overlaps(box)) sum += 100;
+        if (&each != &row && !each.shots.empty() && name.leads_over(disc)) sum += 30;
+        for (const auto& shot : each.shots) {
+            const ink::Point at = s.at(shot.face, shot.path);
+            sum += 8 * box.overlaps({at.x - 3, at.y - 3, 6, 6});
+        }
+    }
+    return sum + 0.1 * std::hypot(name.to.x - name.from.x, name.to.y - name.from.y);
+}
+
+/// Each middle shot's name where it is clear of the others, as near as can be.
+std::vector<Name> names_of(const Square& s) {
+    std::vector<Name> out;
+    for (const auto& row : s.input.rows) {
+        if (row.shots.empty()) continue;
+        std::optional<Name> best;
+        double least = 0;
+        for (const double aside : {0.0, 24.0, -24.0, 44.0, -44.0})
+            for (const double way : {18.0, -24.0, 30.0, -36.0, 46.0, -52.0, 62.0, -68.0}) {
+                Name name = name_at(s, row, aside, way);
+                const double cost = against(s, row, name, out);
+                if (!best || cost < least) best = std::move(name), least = cost;
+            }
+        out.push_back(std::move(*best));
+    }
+    return out;
+}
+
 /// Middle shots, larger, named, with an arrow from the first to the next.
-void draw_middles(ink::Drawing& d, const Square& s, std::vector<ink::Rect> taken) {
+void draw_middles(ink::Drawing& d, const Square& s, const std::vector<Name>& names) {
     const auto& t = s.easel.theme;
     std::vector<const ScatterRow*> rows;
     for (const auto& row : s.input.rows)
@@ -264,41 +311,15 @@ void draw_middles(ink::Drawing& d, const Square& s, std::vector<ink::Rect> taken
             arrow(d, a + u * 6, b - u * 6, 1.6, 8, t.text);
         }
     }
-    const auto style = bold(s.easel, theme::Text::label);
     for (const auto* row : rows)
         d.add(ink::Fill{ink::Path::circle(s.at(row->face, row->path), 7), ink::white});
     for (const auto* row : rows) // the cold test is larger, so that a ring in it hides nothing
         put(d, row->symbol, s.at(row->face, row->path), row->symbol == Symbol::cold ? 7.4 : 5.2,
             t.text);
-    for (std::size_t i = 0; i < rows.size(); ++i) {
-        const ink::Point at = s.at(rows[i]->face, rows[i]->path);
-        // the name stands over or under its middle shot, clear of the cluster and of other names
-        ink::Words w;
-        double off = 30;
-        bool free = false;
-        for (const double aside : {0.0, 30.0, -30.0, 56.0, -56.0})
-            for (const double way : {30.0, -36.0, 46.0, -52.0, 62.0, -68.0}) {
-                if (free) break;
-                off = way;
-                w = label(s.easel, style, rows[i]->name, {at.x + aside, at.y - off},
-                          text::Align::centre);
-                w.at.x = std::clamp(w.at.x, s.box.x + 2, s.box.right() - w.width - 2);
-                free =
-                    s.box.contains(w.box()) && std::ranges::none_of(taken, [&](const ink::Rect& r) {
-                        return r.overlaps(w.box().inset(-2));
-                    });
-            }
-        taken.push_back(w.box());
-        const double from = off > 0 ? at.y - 6 : at.y + 6,
-                     to = off > 0 ? at.y - off + 3 : at.y - off - 9;
-        d.add(ink::Stroke{
-            ink::Path::segment({at.x, from}, {std::clamp(at.x, w.box().x, w.box().right()), to}),
-            0.6,
-            t.text,
-            {},
-            ink::Cap::butt});
-        d.add(ink::Fill{ink::Path::round_rect(w.box().inset(-1), 2), ink::white});
-        d.add(std::move(w));
+    for (const Name& name : names) {
+        d.add(ink::Stroke{ink::Path::segment(name.from, name.to), 0.6, t.text, {}, ink::Cap::butt});
+        d.add(ink::Fill{ink::Path::round_rect(name.words.box().inset(-1), 2), ink::white});
+        d.add(name.words);
     }
 }
 
@@ -328,14 +349,18 @@ ink::Drawing scatter(const Easel& easel, const ScatterInput& input, double width
     }
     draw_start_lines(d, s);
     draw_curve_lines(d, s);
-    auto fields = draw_fields(d, s);
-    if (input.wanted)
-        if (const auto box = name_wanted(d, s, wanted, fields)) fields.push_back(*box);
+    const auto names = names_of(s);
+    FieldPlan plan = field_plan(s, wanted);
+    for (const Name& name : names)
+        std::ranges::copy(name.boxes(), std::back_inserter(plan.middles));
+    auto fields = draw_fields(d, easel, plan);
+    fields.insert(fields.end(), plan.middles.begin(), plan.middles.end());
+    if (input.wanted) name_wanted(d, s, wanted, fields);
     draw_axes(d, s);
     for (const auto& row : input.rows)
         for (const auto& shot : row.shots)
             draw_shot(d, s, row.symbol, shot);
-    draw_middles(d, s, fields);
+    draw_middles(d, s, names);
     return d;
 }
 

@@ -33,6 +33,10 @@ void check_dates(const Lesson& lesson, diag::Findings& findings) {
         findings.error(lesson.cold_test_span,
                        "the cold test is not after this lesson of " + iso(today),
                        "a cold test tells what stayed: choose a day at least a few days later");
+    else if (lesson.cold_test && lesson.next && *lesson.cold_test > *lesson.next)
+        findings.warning(lesson.cold_test_span,
+                         "the cold test is after the next lesson of " + iso(*lesson.next),
+                         "let it open the next lesson, or come before it: the log goes with it");
     if (lesson.revision > 1 && lesson.replaces.empty())
         findings.warning(lesson.revision_span,
                          "revision " + std::to_string(lesson.revision) +

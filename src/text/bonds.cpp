@@ -1,6 +1,7 @@
 #include "text/bonds.hpp"
 
 #include <algorithm>
+#include <array>
 
 namespace text {
 
@@ -24,6 +25,16 @@ bool ends_phrase(std::string_view token) {
     return std::string_view(".,;:)!?").find(token.back()) != std::string_view::npos;
 }
 
+/// Whether a number before this word or number belongs to a name: "seven iron", but "Eisen 7 mit",
+/// "Page 5 of 8", "Eisen 6 28°".
+bool named(std::string_view name, std::string_view next) {
+    constexpr auto joiners =
+        std::to_array<std::string_view>({"of", "and", "or", "von", "mit", "und", "oder", "sur",
+                                         "et", "avec", "av", "och", "med", "y", "con"});
+    return capital(name.front()) &&
+           (numeric(next) || std::ranges::find(joiners, next) != joiners.end());
+}
+
 /// Words between single spaces of one line of the source.
 struct Walk {
     std::string_view words;
@@ -34,31 +45,30 @@ struct Walk {
         return from < limit ? words.substr(from, end - from) : std::string_view{};
     }
 
-    void pair(std::string_view one, std::string_view two, std::string_view three,
-              std::size_t space) {
+    bool bound(std::string_view one, std::string_view two, std::string_view three) const {
+        if (one.empty() || two.empty()) return false;
         const bool counted = numeric(one) && two.size() <= longest && !one.ends_with(',') &&
                              !one.ends_with(';') && !one.ends_with(':');
         const bool numbered = numeric(two) && one.size() <= longest && !ends_phrase(one) &&
-                              (three.empty() || ends_phrase(two));
+                              (three.empty() || ends_phrase(two) || named(one, three));
         const bool lettered = one.size() == 1 && capital(one.front()) && capital(two.front());
-        if (counted || numbered || lettered || one == "→" || two == "–" || two == "·")
-            out.push_back(space);
+        return counted || numbered || lettered || one == "→" || two == "–" || two == "·";
     }
 
     void line(std::size_t from, std::size_t limit) {
         bool carried = false; // "12 of 12", "14 de mayo": the little word holds on both sides
+        std::string_view before;
         while (from < limit) {
             const std::string_view one = token(from, limit);
             const std::size_t space = from + one.size();
             if (space >= limit) return;
             const std::string_view two = token(space + 1, limit);
             const std::string_view three = token(space + two.size() + 2, limit);
-            if (!one.empty() && !two.empty()) {
-                pair(one, two, three, space);
-                if (carried && two.size() <= longest && (out.empty() || out.back() != space))
-                    out.push_back(space);
-                carried = numeric(one) && two.size() <= short_word && !ends_phrase(two);
-            }
+            const bool of_name = numeric(one) && !before.empty() && named(before, two);
+            if (!of_name && (bound(one, two, three) || (carried && two.size() <= longest)))
+                out.push_back(space);
+            carried = numeric(one) && !of_name && two.size() <= short_word && !ends_phrase(two);
+            before = one;
             from = space + 1;
         }
     }

@@ -62,9 +62,9 @@ TEST_CASE("every fault of a drill file is told in one run") {
     CHECK(faults.find("'family'") != std::string::npos);
     CHECK(faults.find("naem") != std::string::npos);
     CHECK(faults.find("needs 'name'") == std::string::npos); // it is there, misspelt
-    CHECK(faults.find("at most 6 steps, found 7") != std::string::npos);
+    CHECK(faults.find("has 7 steps, at most 6 fit") != std::string::npos);
     CHECK(faults.find("'minutes'") != std::string::npos);
-    CHECK(faults.find("at most 90 characters, found 91") != std::string::npos);
+    CHECK(faults.find("has 91 characters, at most 90 fit") != std::string::npos);
     CHECK(r.findings.errors() == 5);
 }
 
