@@ -18,14 +18,15 @@ struct Ground {
     bool upright = true;   ///< target up the page
     bool leftward = false; ///< upright, and the flights lean left: labels stand on that side
     ink::Point tee;
-    double along = 1, across = 1; ///< points a metre
-    double far = 0, side = 0;     ///< metres drawn
+    double along = 1, across = 1;              ///< points a metre
+    double far = 0, to_left = 0, to_right = 0; ///< metres drawn, the last two from the target line
     ink::Rect box;
 
     ink::Point at(double metres, double right) const {
         return upright ? ink::Point{tee.x + right * across, tee.y - metres * along}
                        : ink::Point{tee.x + metres * along, tee.y + right * across};
     }
+    double wide() const { return to_left + to_right; }
     double unit() const {
         return unit::size_of_unit(unit::Kind::length, easel.words.voice().units);
     }
@@ -33,11 +34,12 @@ struct Ground {
 
 /// Sets the metres that must be shown.
 void measure_ground(Ground& g, const FlightInput& input) {
-    double far = 1, side = 1;
+    double far = 1, left = 0, right = 0;
     const auto hold = [&](const FlightLine& line) {
         for (const FlightPoint& p : line) {
             far = std::max(far, p.along);
-            side = std::max(side, std::abs(p.right));
+            left = std::max(left, -p.right);
+            right = std::max(right, p.right);
         }
     };
     for (const FlightRow& row : input.rows) {
@@ -46,13 +48,15 @@ void measure_ground(Ground& g, const FlightInput& input) {
             hold(line);
     }
     g.far = far * 1.05;
-    g.side = std::max(side * 1.10, far * 0.06);
+    const double least = std::max({far * 0.06, left * 0.25, right * 0.25});
+    g.to_left = std::max(left * 1.10, least); // the empty side keeps little room
+    g.to_right = std::max(right * 1.10, least);
 }
 
 /// Gives how many times sideways is stretched.
 int set_scale(Ground& g, double long_room, double short_room) {
-    g.along = std::min(long_room / g.far, short_room / (2 * g.side));
-    const double wide = 2 * g.side * g.along;
+    g.along = std::min(long_room / g.far, short_room / g.wide());
+    const double wide = g.wide() * g.along;
     const int stretch =
         wide < 55 ? std::clamp(static_cast<int>(std::min(short_room, 80.0) / wide), 1, 3) : 1;
     g.across = g.along * stretch;
@@ -68,10 +72,12 @@ void draw_distances(ink::Drawing& d, const Ground& g) {
     const double most = std::max(2.0, room / (g.upright ? 34 : 60));
     for (const double v : ticks(0, far, pleasant_step(far, static_cast<int>(most)))) {
         if (v == 0) continue;
-        const double r = v * g.unit(), reach = std::min(g.side, r * 0.98);
+        const double r = v * g.unit(), from = -std::min(g.to_left, r * 0.98),
+                     to = std::min(g.to_right, r * 0.98);
         std::vector<ink::Point> arc;
-        for (int k = -12; k <= 12; ++k) {
-            const double right = reach * k / 12, metres = std::sqrt(r * r - right * right);
+        for (int k = 0; k <= 24; ++k) {
+            const double right = from + (to - from) * k / 24,
+                         metres = std::sqrt(r * r - right * right);
             arc.push_back(g.at(metres, right));
         }
         d.add(ink::Stroke{ink::Path::polyline(arc), 0.35, t.rule, {}, ink::Cap::butt});
@@ -92,17 +98,17 @@ void draw_distances(ink::Drawing& d, const Ground& g) {
 void draw_sideways(ink::Drawing& d, const Ground& g) {
     const auto& t = g.easel.theme;
     const auto& tick = t.setting(theme::Text::tick);
-    const double side = g.side / g.unit();
-    const double room = 2 * g.side * g.across;
+    const double side = std::max(g.to_left, g.to_right) / g.unit();
+    const double room = 2 * std::max(g.to_left, g.to_right) * g.across;
     const int most =
         std::max(g.upright ? 2 : 1, static_cast<int>(room / (g.upright ? 30 : tick.leading) / 2));
     const double step = pleasant_step(side, most);
-    d.add(ink::Stroke{ink::Path::segment(g.at(0, -g.side), g.at(0, g.side)),
+    d.add(ink::Stroke{ink::Path::segment(g.at(0, -g.to_left), g.at(0, g.to_right)),
                       t.widths.axis,
                       t.text,
                       {},
                       ink::Cap::butt});
-    for (const double v : ticks(-side, side, step)) {
+    for (const double v : ticks(-g.to_left / g.unit(), g.to_right / g.unit(), step)) {
         const ink::Point p = g.at(0, v * g.unit());
         const ink::Point out = g.upright ? ink::Point{0, 3} : ink::Point{-3, 0};
         d.add(ink::Stroke{ink::Path::segment(p, p + out), 0.5, t.text, {}, ink::Cap::butt});
@@ -164,18 +170,23 @@ void draw_middles(ink::Drawing& d, const Ground& g, const FlightInput& input) {
     }
 }
 
+std::string landing_words(const Ground& g, const FlightRow& row, const std::string& between) {
+    const FlightPoint& end = row.typical.back();
+    const auto& w = g.easel.words;
+    std::string out =
+        w.say("ballfigure.flight.carry",
+              {{"x", words::quantity(unit::Measure::carry, std::hypot(end.along, end.right), w)}}) +
+        between + words::side(unit::Measure::offline, end.right, w);
+    if (row.estimated) out += between + w.say("ballfigure.estimated");
+    return out;
+}
+
 ink::Drawing words_of(const Ground& g, const FlightRow& row, double width) {
     const auto& easel = g.easel;
     auto head = easel.theme.setting(theme::Text::label);
     auto plain = easel.theme.setting(theme::Text::caption);
-    const FlightPoint& end = row.typical.back();
     const auto align = g.leftward ? text::Align::right : text::Align::left;
-    std::string words =
-        easel.words.say("ballfigure.flight.carry",
-                        {{"x", words::quantity(unit::Measure::carry,
-                                               std::hypot(end.along, end.right), easel.words)}});
-    words += '\n' + words::side(unit::Measure::offline, end.right, easel.words);
-    if (row.estimated) words += '\n' + easel.words.say("ballfigure.estimated");
+    const std::string words = landing_words(g, row, "\n");
     return stacked({paragraph(easel, head, row.name, width, align),
                     paragraph(easel, plain, words, width, align)});
 }
@@ -204,12 +215,16 @@ ink::Drawing scale_note(const Ground& g, int stretch, double width) {
                      width);
 }
 
-/// Draws axes, flights and callouts into the ground's box; gives the depth used.
-double draw_all(ink::Drawing& d, const Ground& g, const FlightInput& input, ink::Rect column) {
+void draw_flights(ink::Drawing& d, const Ground& g, const FlightInput& input) {
     draw_distances(d, g);
     draw_sideways(d, g);
     draw_fans(d, g, input);
     draw_middles(d, g, input);
+}
+
+/// Draws axes, flights and callouts into the ground's box; gives the depth used.
+double draw_all(ink::Drawing& d, const Ground& g, const FlightInput& input, ink::Rect column) {
+    draw_flights(d, g, input);
     const auto notes = callouts(g, input, column.width);
     column.height = std::max(column.height, height_of(notes));
     put_callouts(d, notes, column, g.easel.theme.setting(theme::Text::label).leading,
@@ -252,13 +267,19 @@ ink::Drawing upright(Ground g, const FlightInput& input, double width, double he
     const double plot = std::max(20.0, width - left - aside - 12);
     const double top = line + 3, foot = 3 * line + 4;
     const int stretch = set_scale(g, std::max(40.0, height - top - foot - 2 * line), plot);
-    const double half = g.side * g.across;
+    const double wide_box = g.wide() * g.across;
     g.leftward = leans_left(input);
-    g.box = {g.leftward ? width - left - 2 * half : left, top, 2 * half, g.far * g.along};
-    g.tee = {g.box.x + half, g.box.bottom()};
+    g.box = {g.leftward ? width - left - wide_box : left, top, wide_box, g.far * g.along};
+    g.tee = {g.box.x + g.to_left * g.across, g.box.bottom()};
     ink::Drawing d;
-    d.add(label(g.easel, theme::Text::tick, g.easel.words.say("ballfigure.flight.target-line"),
-                {g.tee.x, line}, text::Align::centre));
+    ink::Words target =
+        label(g.easel, theme::Text::tick, g.easel.words.say("ballfigure.flight.target-line"),
+              {g.tee.x, line}, text::Align::centre);
+    if (g.leftward) // clear of the distances beside the box
+        target.at.x = std::min(target.at.x, g.box.right() + 2 - target.width);
+    else
+        target.at.x = std::max(target.at.x, g.box.x - 2);
+    d.add(std::move(target));
     const double room = (g.leftward ? g.box.x : width - g.box.right()) - 14;
     const double wide = std::min(aside * 1.3, room);
     const ink::Rect column{g.leftward ? g.box.x - 14 - wide : g.box.right() + 14, top, wide,
@@ -272,29 +293,68 @@ ink::Drawing upright(Ground g, const FlightInput& input, double width, double he
     return d;
 }
 
+/// Where each middle shot came down: its mark, its name and the words, one under the other.
+ink::Drawing landings(const Ground& g, const FlightInput& input, double width) {
+    const auto& plain = g.easel.theme.setting(theme::Text::caption);
+    const auto strong = bold(g.easel, theme::Text::caption);
+    ink::Drawing d;
+    d.size.width = width;
+    double names = 0;
+    for (const FlightRow& row : input.rows)
+        if (!row.typical.empty())
+            names = std::max(names, g.easel.type.line(row.name, strong).width);
+    const double hang = 12 + names + 7;
+    for (const FlightRow& row : input.rows) {
+        if (row.typical.empty()) continue;
+        const auto set = g.easel.type.set(landing_words(g, row, " · "), plain.style, width - hang,
+                                          plain.leading);
+        const double base = d.size.height + (set.lines.empty() ? 0 : set.lines.front().at.y);
+        put(d, row.symbol, {4.5, base - middle(plain.style)}, 3.4, g.easel.theme.text);
+        d.add(label(g.easel, strong, row.name, {12, base}));
+        for (const auto& line : set.lines)
+            d.add(ink::moved(line, {hang, d.size.height}));
+        d.size.height += set.height;
+    }
+    return d;
+}
+
 ink::Drawing lying(Ground g, const FlightInput& input, double width, double height) {
     const auto& t = g.easel.theme;
     const auto& tick = t.setting(theme::Text::tick);
     const auto style = bold(g.easel, theme::Text::tick);
-    const double left = 4 + g.easel.type.line("000", tick.style).width;
+    const double left = 9 + g.easel.type.line("000", tick.style).width;
     const double aside =
         std::clamp(t.setting(theme::Text::caption).style.size * 10.5, 0.18 * width, 0.45 * width);
-    const double top = tick.leading + 3, foot = 3 * tick.leading + 6;
-    const int stretch = set_scale(g, std::max(40.0, width - left - aside - 26),
-                                  std::max(30.0, height - top - foot));
-    const double half = g.side * g.across;
-    g.tee = {left + 5, top + half};
-    g.box = {g.tee.x, top, g.far * g.along, 2 * half};
+    const bool under = width - left - aside - 21 < 0.55 * width; // words beside leave too little
+    const ink::Drawing words = under ? landings(g, input, width) : ink::Drawing{};
+    const double top = tick.leading + 3, foot = 3 * tick.leading + 6 + words.size.height;
+    const double plot = under ? width - left - 10 : width - left - aside - 21;
+    const int stretch = set_scale(g, std::max(40.0, plot), std::max(30.0, height - top - foot));
+    g.tee = {left, top + g.to_left * g.across};
+    g.box = {left, top, g.far * g.along, g.wide() * g.across};
     ink::Drawing d;
     const auto& w = g.easel.words;
     d.add(label(g.easel, style, w.say("ballfigure.flight.left-up"), {0, tick.style.size}));
     const ink::Rect column{g.box.right() + 14, top, width - g.box.right() - 14, g.box.height};
-    const double used = draw_all(d, g, input, column);
-    const double y = g.box.bottom() + 2 * tick.leading + 2;
-    d.add(label(g.easel, style, w.say("ballfigure.flight.right-down"), {0, y}));
-    const auto note = scale_note(g, stretch, g.box.right());
-    d.add(note, {0, y + 3});
-    d.size = {width, std::max(used, y + 3 + note.size.height)};
+    double used = g.box.bottom();
+    if (under)
+        draw_flights(d, g, input);
+    else
+        used = draw_all(d, g, input, column);
+    double y = g.box.bottom() + 2 * tick.leading + 2;
+    const ink::Words end = label(g.easel, style, w.say("ballfigure.flight.right-down"), {0, y});
+    d.add(end);
+    const ink::Drawing note = scale_note(g, stretch, under ? width : std::max(g.box.right(), 90.0)),
+                       beside = scale_note(g, stretch, width - end.width - 8);
+    if (under && beside.size.height < tick.leading * 1.5) {
+        d.add(beside, {end.width + 8, y + 3 - tick.leading});
+        y += 3;
+    } else {
+        d.add(note, {0, y += 3});
+        y += note.size.height;
+    }
+    if (under) d.add(words, {0, y + 3});
+    d.size = {width, std::max(used, y + (under ? 3 + words.size.height : 0))};
     return d;
 }
 

@@ -120,7 +120,10 @@ void name_wanted(ink::Drawing& d, const Square& s, ink::Rect band,
     const auto& tick = s.easel.theme.setting(theme::Text::tick);
     ink::Style style = tick.style;
     style.colour = s.easel.theme.text;
-    for (const double y : {s.box.bottom() - 4, s.box.y + tick.leading, s.box.bottom() - 34}) {
+    constexpr int places = 24; // at the foot, at the head, then from the foot upwards
+    for (int i = -1; i < places; ++i) {
+        const double y = i < 0 ? s.box.y + tick.leading
+                               : s.box.bottom() - 4 - i * (s.box.height - tick.leading) / places;
         ink::Words w = label(s.easel, style, s.easel.words.say("figure.wanted"),
                              {band.x + band.width / 2, y}, text::Align::centre);
         const ink::Rect box = w.box().inset(-1);
@@ -154,8 +157,6 @@ void draw_axes(ink::Drawing& d, const Square& s) {
     const auto& t = s.easel.theme;
     const auto& tick = t.setting(theme::Text::tick);
     d.add(ink::Stroke{ink::Path::rect(s.box), t.widths.axis, t.text, {}, ink::Cap::butt});
-    add_line(d, {s.at(0, -s.reach), s.at(0, s.reach)}, 0.35, t.rule);
-    add_line(d, {s.at(-s.reach, 0), s.at(s.reach, 0)}, 0.35, t.rule);
     for (const double v : ticks(-s.reach, s.reach, s.reach > 12 ? 8 : 4)) {
         const std::string text = words::fixed(std::abs(v), 0, s.easel.words.language());
         d.add(
@@ -347,6 +348,8 @@ ink::Drawing scatter(const Easel& easel, const ScatterInput& input, double width
         wanted = {l, s.box.y, r - l, s.box.height};
         hatch(d, wanted, 5, 0.35, easel.theme.rule);
     }
+    add_line(d, {s.at(0, -s.reach), s.at(0, s.reach)}, 0.35, easel.theme.rule);
+    add_line(d, {s.at(-s.reach, 0), s.at(s.reach, 0)}, 0.35, easel.theme.rule);
     draw_start_lines(d, s);
     draw_curve_lines(d, s);
     const auto names = names_of(s);

@@ -296,7 +296,7 @@ Section one_thing(const figure::Easel& easel, const Story& story, std::size_t dr
     // small
     const double slope = slope_of(easel, story);
     for (const auto& [most, least, with_ball] :
-         {std::tuple{1.08, 0.75, true}, std::tuple{1.08, 0.55, false}})
+         {std::tuple{1.08, 0.66, true}, std::tuple{1.08, 0.55, false}})
         if (built_to_fit(most, least, 0.05, slope, room, [&](double k) {
                 section.blocks =
                     on_one_side(easel, story, drill_page, columns(easel, 2) * k, with_ball);

@@ -93,7 +93,7 @@ std::optional<Block> verdict_block(const figure::Easel& easel, const Story& stor
     std::vector<ink::Drawing> lines = verdict_lines(easel, said, words_width);
     ink::Drawing picture = strip_of_aim(easel, story, *aim, strip_width);
     if (with_ball)
-        if (auto small = ball_in_small(easel, story, strip_width, words_width, 30 * figure::mm)) {
+        if (auto small = ball_in_small(easel, story, strip_width, words_width, 46 * figure::mm)) {
             if (small->words.size.height > 0) lines.push_back(tagged(small->words, "P"));
             picture = stacked({picture, tagged(std::move(small->picture), "Figure")}, 8);
         }
