@@ -116,7 +116,7 @@ void draw_sideways(ink::Drawing& d, const Ground& g) {
         if (g.upright)
             d.add(label(g.easel, theme::Text::tick, words, {p.x, p.y + tick.leading},
                         text::Align::centre));
-        else
+        else if (p.y > g.box.y + tick.style.size * 0.4) // clear of the words over the box
             d.add(label(g.easel, theme::Text::tick, words, {p.x - 5, p.y + middle(tick.style)},
                         text::Align::right));
     }

@@ -5,6 +5,7 @@
 #include "page/evidence_table.hpp"
 #include "page/hold_page.hpp"
 #include "page/hold_words.hpp"
+#include "page/log_notes.hpp"
 #include "page/parts.hpp"
 #include "page/verdict.hpp"
 #include "words/number.hpp"
@@ -196,8 +197,10 @@ Section evidence_page(const figure::Easel& easel, const Story& story) {
     // the tallest figure and the most rows with which all stands on one side
     for (std::size_t rows = 7; rows >= 3; --rows)
         if (built_to_fit(92, 59, 4, figure::mm, room,
-                         [&](double millimetres) { return build(millimetres, rows); }))
+                         [&](double millimetres) { return build(millimetres, rows); })) {
+            fill_with_lines(easel, section.blocks, easel.words.say("term.notice"));
             return section;
+        }
     // a second side is needed anyway: rows fill it before the small print ends it
     for (std::size_t rows = 7; rows >= 3; --rows)
         if (build(92, rows) <= 1.9 * room) break;

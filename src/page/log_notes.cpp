@@ -115,7 +115,8 @@ ink::Drawing column(const std::vector<Part>& parts, std::size_t from, std::size_
     return out;
 }
 
-/// Two columns as they are wanted or, when one of them is too long, cut where they are most even.
+/// Two columns as they are wanted or, when one of them is too long, cut where they are most even:
+/// between two groups where that is enough, else inside one.
 ink::Drawing two_columns(const Easel& easel, const std::vector<NoteGroup>& left,
                          const std::vector<NoteGroup>& right, double width, double gutter,
                          double room) {
@@ -126,10 +127,14 @@ ink::Drawing two_columns(const Easel& easel, const std::vector<NoteGroup>& left,
     all.insert(all.end(), right.begin(), right.end());
     const std::vector<Part> parts = parts_of(easel, all, width);
     ink::Drawing best = wanted;
-    for (std::size_t cut = 1; cut < parts.size(); ++cut) {
-        const ink::Drawing even = side_by_side(
-            {{column(parts, 0, cut), 0}, {column(parts, cut, parts.size()), width + gutter}});
-        if (even.size.height < best.size.height) best = even;
+    for (const bool inside : {false, true}) {
+        for (std::size_t cut = 1; cut < parts.size(); ++cut) {
+            if (!inside && parts[cut].before < group_gap) continue;
+            const ink::Drawing even = side_by_side(
+                {{column(parts, 0, cut), 0}, {column(parts, cut, parts.size()), width + gutter}});
+            if (even.size.height < best.size.height) best = even;
+        }
+        if (best.size.height <= room) break;
     }
     return best;
 }
@@ -180,6 +185,17 @@ ink::Drawing lines_to_write_on(const Easel& easel, std::string_view title, doubl
     }
     out.size = {width, head + lines * line_distance};
     return out;
+}
+
+void fill_with_lines(const Easel& easel, std::vector<Block>& blocks, std::string_view title,
+                     double foot) {
+    constexpr double before = 20;
+    const double free = easel.theme.live(true).height - total_height(blocks) - before - foot;
+    if (free < lines_height(easel, least_lines)) return;
+    Block lines{.name = "lines"};
+    lines.space_before = before;
+    lines.pieces.push_back({lines_to_write_on(easel, title, column_width(easel), free)});
+    blocks.push_back(std::move(lines));
 }
 
 std::vector<Block> page_of_notes(const Easel& easel, std::string_view title,

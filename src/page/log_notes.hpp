@@ -28,6 +28,10 @@ ink::Drawing note_group(const figure::Easel& easel, const NoteGroup& group, doub
 ink::Drawing lines_to_write_on(const figure::Easel& easel, std::string_view title, double width,
                                double height);
 
+/// Lines to write on, `foot` points short of the foot of a side that would else be left empty.
+void fill_with_lines(const figure::Easel& easel, std::vector<Block>& blocks, std::string_view title,
+                     double foot = 0);
+
 /// Blocks for a page: `over` across the page, two columns, lines below down to the foot. What is
 /// too full is set tighter step by step: the columns are cut where they are most even, then the
 /// lines go, and at last everything stands in one column over as many pages as it needs.

@@ -109,8 +109,9 @@ Section next_page(const Easel& easel, const Story& story) {
     };
     left.push_back(how_to_read(easel, story));
     set();
-    if (total_height(section.blocks) <= easel.theme.live(true).height) return section;
-    left.pop_back(); // the rule stands under the shots as well: no page more for it alone
+    const bool whole = total_height(section.blocks) <= easel.theme.live(true).height;
+    if (whole && section.blocks.back().name == "lines") return section;
+    left.pop_back(); // the rule stands under the shots as well: room for notes goes before it
     set();
     return section;
 }

@@ -3,6 +3,7 @@
 #include "figure/grip.hpp"
 #include "page/drill_loop.hpp"
 #include "page/hold_words.hpp"
+#include "page/log_notes.hpp"
 #include "page/one_thing_verdict.hpp"
 #include "page/parts.hpp"
 #include "page/verdict.hpp"
@@ -301,8 +302,14 @@ Section one_thing(const figure::Easel& easel, const Story& story, std::size_t dr
                 section.blocks =
                     on_one_side(easel, story, drill_page, columns(easel, 2) * k, with_ball);
                 return total_height(section.blocks);
-            }))
+            })) {
+            Block foot = std::move(section.blocks.back());
+            section.blocks.pop_back();
+            fill_with_lines(easel, section.blocks, easel.words.say("notes.blank"),
+                            foot.space_before + foot.height());
+            section.blocks.push_back(std::move(foot));
             return section;
+        }
     section.blocks = on_two_sides(easel, story, drill_page);
     return section;
 }

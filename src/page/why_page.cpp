@@ -1,6 +1,7 @@
 #include "page/why_page.hpp"
 
 #include "figure/flight_side.hpp"
+#include "page/log_notes.hpp"
 #include "page/parts.hpp"
 #include "page/why_inputs.hpp"
 #include "page/why_theory.hpp"
@@ -19,6 +20,7 @@ struct Plan {
     double above = 50;   // height of the flights seen from above, millimetres
     bool side = true;    // flights seen from the side
     bool lean = true;    // the note on the lean stands under the ladder, else at the foot
+    bool wide = false;   // words across the page, longer lines than are good to read
     std::size_t credits = 2;
 };
 
@@ -128,17 +130,23 @@ bool has_ranges(const Story& story) {
 }
 
 void add_words(std::vector<Block>& blocks, const figure::Easel& easel, const Story& story,
-               bool lean) {
+               bool lean, bool wide) {
     const auto& w = easel.words;
+    const double all = column_width(easel), em = easel.theme.setting(theme::Text::body).style.size;
     if (const auto next = next_sentence(*story.ball, w); !next.empty() && story.lesson.suggestion)
         blocks.push_back(text_block(
             easel, theme::Text::body,
-            w.say("join.colon", {{"first", w.say("why.next.suggestion")}, {"second", next}}), 8));
+            w.say("join.colon", {{"first", w.say("why.next.suggestion")}, {"second", next}}), 8,
+            wide ? all : std::min(all, em * 42)));
     auto notes = origin_notes(easel, story);
     if (!lean) notes.insert(notes.begin(), loft_sentence(*story.ball, w));
     if (has_ranges(story)) notes.push_back(w.say("why.credit.range"));
     if (few_shots(*story.ball)) notes.push_back(w.say("why.few"));
-    if (!notes.empty()) add_small_print(blocks, easel, theme::Text::small, {joined(notes)}, 6);
+    if (notes.empty()) return;
+    if (wide)
+        blocks.push_back(text_block(easel, theme::Text::small, joined(notes), 6, all));
+    else
+        add_small_print(blocks, easel, theme::Text::small, {joined(notes)}, 6);
 }
 
 bool is_narrow(const figure::Easel& easel) {
@@ -154,7 +162,7 @@ void add_narrow(std::vector<Block>& blocks, const figure::Easel& easel, const St
     add_column(blocks, ladder_parts(easel, story, width, 110 * figure::mm, true));
     add_column(blocks, flight_parts(easel, story, width, plan.above * figure::mm, plan));
     add_column(blocks, credit_parts(easel, story, width, 0, plan.credits));
-    add_words(blocks, easel, story, true);
+    add_words(blocks, easel, story, true, plan.wide);
 }
 
 /// Flights on the left, what changed with what on the right.
@@ -189,7 +197,7 @@ void add_without_ladder(std::vector<Block>& blocks, const figure::Easel& easel, 
     blocks.push_back(row("face against path", scatter, beside, wide + gutter, 10));
     blocks.push_back(row("credit", credit_parts(easel, story, half, 0, 1),
                          credit_parts(easel, story, half, 1, plan.credits), half + gutter, 10));
-    add_words(blocks, easel, story, true);
+    add_words(blocks, easel, story, true, plan.wide);
 }
 
 /// A child's page: what face and path did at the ball and where the balls went, nothing shared out.
@@ -230,33 +238,40 @@ void add_ball(std::vector<Block>& blocks, const figure::Easel& easel, const Stor
                 "loft", ladder_parts(easel, story, width, 70 * figure::mm, plan.lean), {}, 0, 10));
     }
     blocks.push_back(lower_row(easel, story, plan, gutter));
-    add_words(blocks, easel, story, plan.lean || !ladder);
+    add_words(blocks, easel, story, plan.lean || !ladder, plan.wide);
 }
 
 /// What is left out at last: the flights from the side, then the second set of bars.
 constexpr std::array<std::pair<bool, std::size_t>, 3> parts_shown{
     {{true, 2}, {false, 2}, {false, 1}}};
-/// Widths of the scatter and where the note on the lean stands, the fullest page first.
-constexpr std::array<std::pair<double, bool>, 9> sizes{{{98, true},
-                                                        {94, true},
-                                                        {90, true},
-                                                        {94, false},
-                                                        {90, false},
-                                                        {86, false},
-                                                        {82, false},
-                                                        {78, false},
-                                                        {74, false}}};
+struct Size {
+    double scatter; ///< millimetres
+    bool lean, wide;
+};
+/// The fullest page first.
+constexpr std::array<Size, 11> sizes{{{98, true, false},
+                                      {94, true, false},
+                                      {90, true, false},
+                                      {94, false, false},
+                                      {90, false, false},
+                                      {86, false, false},
+                                      {82, false, false},
+                                      {78, false, false},
+                                      {74, false, false},
+                                      {78, false, true},
+                                      {74, false, true}}};
 
 Plan plan_of(std::size_t parts, std::size_t size) {
     const auto [side, credits] = parts_shown[parts];
-    const auto [scatter, lean] = sizes[size];
-    return {scatter, scatter > 90 ? 50.0 : 42.0, side, lean, credits};
+    const auto [scatter, lean, wide] = sizes[size];
+    return {scatter, scatter > 90 ? 50.0 : 42.0, side, lean, wide, credits};
 }
 
 std::vector<Block> why_blocks(const figure::Easel& easel, const Story& story, const Plan& plan) {
     std::vector<Block> blocks{page_title(easel, easel.words.say("page.why.question"))};
     if (!story.lesson.why.empty())
-        blocks.push_back(text_block(easel, theme::Text::coach, story.lesson.why, 0));
+        blocks.push_back(text_block(easel, theme::Text::coach, story.lesson.why, 0,
+                                    plan.wide ? column_width(easel) : 0));
     if (story.ball)
         add_ball(blocks, easel, story, plan);
     else
@@ -272,6 +287,7 @@ Section why_page(const figure::Easel& easel, const Story& story) {
     Section section{.name = "why", .title = easel.words.say("page.why.question")};
     if (!story.ball || is_narrow(easel) || is_junior(story)) {
         section.blocks = why_blocks(easel, story, plan_of(0, 0));
+        fill_with_lines(easel, section.blocks, easel.words.say("notes.blank"));
         return section;
     }
     const double room = easel.theme.live(true).height;

@@ -12,7 +12,9 @@ constexpr std::size_t short_word = 3;
 
 bool digit(char c) { return c >= '0' && c <= '9'; }
 
-bool capital(char c) { return c >= 'A' && c <= 'Z'; }
+bool capital(std::string_view token) {
+    return !token.empty() && token.front() >= 'A' && token.front() <= 'Z';
+}
 
 /// "14", "18.", "2.5", "7–8", "4.0°", "80"; not "H1" nor "(2".
 bool numeric(std::string_view token) {
@@ -22,17 +24,18 @@ bool numeric(std::string_view token) {
 }
 
 bool ends_phrase(std::string_view token) {
-    return std::string_view(".,;:)!?").find(token.back()) != std::string_view::npos;
+    return !token.empty() && std::string_view(".,;:)!?").find(token.back()) != token.npos;
 }
 
-/// Whether a number before this word or number belongs to a name: "seven iron", but "Eisen 7 mit",
-/// "Page 5 of 8", "Eisen 6 28°".
+/// Whether the number between these two belongs to the name before it: "Eisen 7 mit", "Page 5 of
+/// 8", "Eisen 6 28°", "fer 7 courant".
 bool named(std::string_view name, std::string_view next) {
+    constexpr auto clubs = std::to_array<std::string_view>({"fer", "bois", "hierro", "madera"});
     constexpr auto joiners =
         std::to_array<std::string_view>({"of", "and", "or", "von", "mit", "und", "oder", "sur",
                                          "et", "avec", "av", "och", "med", "y", "con"});
-    return capital(name.front()) &&
-           (numeric(next) || std::ranges::find(joiners, next) != joiners.end());
+    if (std::ranges::find(clubs, name) != clubs.end()) return true;
+    return capital(name) && (numeric(next) || std::ranges::find(joiners, next) != joiners.end());
 }
 
 /// Words between single spaces of one line of the source.
@@ -49,9 +52,10 @@ struct Walk {
         if (one.empty() || two.empty()) return false;
         const bool counted = numeric(one) && two.size() <= longest && !one.ends_with(',') &&
                              !one.ends_with(';') && !one.ends_with(':');
-        const bool numbered = numeric(two) && one.size() <= longest && !ends_phrase(one) &&
-                              (three.empty() || ends_phrase(two) || named(one, three));
-        const bool lettered = one.size() == 1 && capital(one.front()) && capital(two.front());
+        const bool numbered =
+            numeric(two) && one.size() <= longest && !ends_phrase(one) &&
+            (three.empty() || (ends_phrase(two) && capital(one)) || named(one, three));
+        const bool lettered = one.size() == 1 && capital(one) && capital(two);
         return counted || numbered || lettered || one == "→" || two == "–" || two == "·";
     }
 
@@ -65,7 +69,8 @@ struct Walk {
             const std::string_view two = token(space + 1, limit);
             const std::string_view three = token(space + two.size() + 2, limit);
             const bool of_name = numeric(one) && !before.empty() && named(before, two);
-            if (!of_name && (bound(one, two, three) || (carried && two.size() <= longest)))
+            if (!of_name &&
+                (bound(one, two, three) || (carried && !two.empty() && two.size() <= longest)))
                 out.push_back(space);
             carried = numeric(one) && !of_name && two.size() <= short_word && !ends_phrase(two);
             before = one;

@@ -227,13 +227,17 @@ TEST_CASE("the pages around the drills are whole with little and with much to sa
                     INFO(section.name << (much ? " much" : " little"));
                     const auto out = flowed(desk, section);
                     if (!large && !much) CHECK(out.book.sheets[1].label == "2");
-                    // the last written-on page is filled down to its foot
-                    double lowest = 0;
+                    // lines to write on reach the foot; without them there is no room for three
+                    double lowest = 0, words = 0;
                     for (const auto& sheet : out.book.sheets)
                         for (const auto& mark : sheet.marks)
                             if (const auto* stroke = std::get_if<ink::Stroke>(&mark))
                                 lowest = std::max(lowest, stroke->path.bounds().bottom());
-                    CHECK(lowest > foot - 9 * figure::mm - 2);
+                            else if (const auto* text = std::get_if<ink::Words>(&mark);
+                                     text && text->at.y < foot)
+                                words = std::max(words, text->at.y);
+                    CHECK((lowest > foot - 9 * figure::mm - 2 ||
+                           words > foot - 27 * figure::mm - 16 - 34));
                     CHECK(lowest <= foot + 1);
                 }
             }
