@@ -2,7 +2,6 @@
 
 #include "cli/progress.hpp"
 #include "cli/tally.hpp"
-#include "people/start.hpp"
 #include "text/font_set.hpp"
 
 #include <algorithm>
@@ -112,31 +111,20 @@ Outcome Outcome::failure(std::string name, int exit, std::string err, std::strin
 }
 
 Outcome Outcome::saying(const diag::Findings& findings) && {
-    diag::Findings own;
-    for (const auto& finding : findings.list()) {
-        if (!is_shared(finding)) {
-            people::hand_on({finding}, own);
-            continue;
-        }
-        diag::Findings one;
-        people::hand_on({finding}, one);
-        shared.push_back(told(one));
-    }
-    err = told(own);
+    auto found = found_in(findings);
+    err = std::move(found.own);
+    shared = std::move(found.shared);
     return std::move(*this);
 }
 
 namespace {
 
 /// What is said of a sheet on standard error: faults of shared files only once.
-std::string said(const Outcome& outcome, std::set<std::string>& before) {
-    std::string text;
-    for (const auto& fault : outcome.shared)
-        if (before.insert(fault).second) text += fault;
-    text += outcome.err;
-    if (text.empty() && outcome.state == Outcome::State::failed)
-        text = outcome.name + ": not printed for what is told above\n";
-    return text;
+std::string said(const Outcome& outcome, Telling& telling) {
+    const std::string text = telling.news(outcome.shared) + outcome.err;
+    return text.empty() && outcome.state == Outcome::State::failed
+               ? outcome.name + ": not printed for what is told above\n"
+               : text;
 }
 
 } // namespace
@@ -147,13 +135,13 @@ int run_batch(std::size_t count, const BatchWishes& wishes, const std::function<
     for (unsigned i = threads_for(count, wishes); i > 0; --i)
         workers.push_back(hire());
     Tally tally;
-    std::set<std::string> before;
+    Telling telling;
     Progress progress(count);
     {
         const Crew crew(desk, std::move(workers));
         for (std::size_t i = 0; i < count; ++i) {
             const Outcome outcome = desk.take(i);
-            const std::string err = said(outcome, before);
+            const std::string err = said(outcome, telling);
             if (!err.empty() || !outcome.out.empty()) progress.clear();
             std::cerr << err << std::flush;
             std::cout << outcome.out << std::flush;

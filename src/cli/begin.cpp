@@ -115,10 +115,11 @@ int begin_for(const Wishes& wishes, const record::Date& date, const Common& comm
     if (!tell(workshop.findings(), common.strict)) return findings;
     const auto academy = workshop.academy(wishes.folder);
     if (!tell(academy->findings, common.strict)) return findings;
-    auto lessons = lessons_of(workshop, wishes.folder, wishes.code);
+    const Below below = lessons_below(workshop, wishes.folder);
+    auto lessons = lessons_of(below, wishes.code);
     if (!knows(*academy, wishes.code, !lessons.empty())) return findings;
     std::erase_if(lessons, [&](const auto& read) { return !(read->lesson.date.value < date); });
-    const Read* last = lessons.empty() ? nullptr : lessons.back().get();
+    const Read* last = lessons.empty() ? nullptr : lessons.back();
     const Begun begun{academy->house ? &*academy->house : nullptr,
                       academy->person(wishes.code),
                       last,

@@ -1,7 +1,6 @@
 #include "cli/commands.hpp"
 #include "cli/exit.hpp"
 #include "cli/gather.hpp"
-#include "cli/records.hpp"
 #include "output/file.hpp"
 #include "output/pdf.hpp"
 #include "output/print_of.hpp"
@@ -21,12 +20,10 @@ struct Wishes {
 };
 
 /// Says why there is nothing to bind, with the codes that are there.
-int nobody(const Workshop& workshop, const Wishes& wishes) {
+int nobody(const Below& below, const Wishes& wishes) {
     std::set<std::string> codes;
-    for (const auto& path : records_of({wishes.folder}).paths) {
-        const auto read = workshop.read(path);
+    for (const auto& read : below.lessons)
         if (!read->lesson.student.code.empty()) codes.insert(read->lesson.student.code);
-    }
     const std::vector<std::string_view> known(codes.begin(), codes.end());
     const auto near = diag::nearest(wishes.code, known);
     std::cerr << "lessonleaf: no lesson of '" << wishes.code << "' below '" << wishes.folder
@@ -40,6 +37,12 @@ int nobody(const Workshop& workshop, const Wishes& wishes) {
     return findings;
 }
 
+/// A record too faulty to tell whose it is counts as everyone's.
+bool is_of_another(const Read& read, const std::string& code) {
+    const std::string& whose = read.lesson.student.code;
+    return whose != code && (!whose.empty() || (read.readable && read.findings.clean()));
+}
+
 /// Two lessons of one day cannot be told apart in the contents.
 bool one_a_day(const std::vector<Gathered>& lessons) {
     bool good = true;
@@ -47,7 +50,8 @@ bool one_a_day(const std::vector<Gathered>& lessons) {
         const auto& a = lessons[i - 1];
         const auto& b = lessons[i];
         if (a.read->lesson.date.value != b.read->lesson.date.value) continue;
-        std::cerr << "lessonleaf: '" << a.record.string() << "' and '" << b.record.string()
+        std::cerr << "lessonleaf: '" << a.read->record.string() << "' and '"
+                  << b.read->record.string()
                   << "' are lessons of one day\n  hint: keep only the newest revision below the "
                      "folder, or correct a date\n";
         good = false;
@@ -102,20 +106,25 @@ int run(const Wishes& wishes, const Common& common) {
         return no_file;
     }
     const text::PangoTypesetter type;
-    const auto lessons = gather(workshop, wishes.folder, wishes.code, type);
-    const bool any =
-        std::ranges::any_of(lessons, [&](const Gathered& g) { return g.code() == wishes.code; });
-    if (!any) return nobody(workshop, wishes);
+    Below below = lessons_below(workshop, wishes.folder);
+    if (std::ranges::none_of(below.lessons, [&](const auto& read) {
+            return read->lesson.student.code == wishes.code;
+        }))
+        return nobody(below, wishes);
+    std::erase_if(below.lessons,
+                  [&](const auto& read) { return is_of_another(*read, wishes.code); });
+    const auto lessons = gather(workshop, std::move(below.lessons), type);
     diag::Findings found;
     Bound bound;
     std::vector<std::string> inputs;
     const bool sound = std::ranges::all_of(lessons, &Gathered::sound);
     if (sound && one_a_day(lessons))
         bound = bind_lessons(lessons, text_of(wishes.target).value_or(""), found);
-    bool good = !bound.book.sheets.empty();
+    bool good = below.whole && !bound.book.sheets.empty();
+    Telling telling;
     for (const auto& one : lessons) {
-        if (!one.read->readable) cannot_read(one.record.string());
-        good = tell(one.read->findings, common.strict) && good;
+        if (!one.read->readable) cannot_read(one.read->record.string());
+        good = telling.tell(one.read->findings, common.strict) && good;
         for (const auto& source : one.read->sources)
             inputs.push_back(source.name());
     }

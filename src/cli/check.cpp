@@ -24,6 +24,7 @@ int run(const std::vector<std::string>& records, bool ink, const Common& common)
     const Workshop workshop(common);
     if (!tell(workshop.findings(), common.strict)) return findings;
     const text::PangoTypesetter type;
+    Telling telling;
     int worst = all_written;
     std::error_code gone;
     for (const auto& record : records) {
@@ -38,7 +39,7 @@ int run(const std::vector<std::string>& records, bool ink, const Common& common)
         const auto read = check_record(workshop, record, type, true, ink ? tell_ink : nullptr);
         if (!read->readable)
             worst = std::max<int>(worst, cannot_read(record));
-        else if (!tell(read->findings, common.strict))
+        else if (!telling.tell(read->findings, common.strict))
             worst = std::max<int>(worst, findings);
         else
             std::cout << record << ": ready to print\n";

@@ -7,6 +7,7 @@
 
 #include <array>
 #include <functional>
+#include <set>
 
 namespace cli {
 
@@ -64,5 +65,23 @@ std::string first_of(const diag::Findings& findings);
 /// Prints what was found in one record to standard error; true when there is no error (with
 /// `strict`, no warning either).
 bool tell(const diag::Findings& findings, bool strict);
+
+/// What was found in one record, as it is printed: its own, and each finding of a shared file.
+struct Found {
+    std::string own;
+    std::vector<std::string> shared;
+};
+Found found_in(const diag::Findings& findings);
+
+/// Tells of one record after another; a fault of a file that they share only once.
+class Telling {
+  public:
+    bool tell(const diag::Findings& findings, bool strict);
+    /// What of `shared` was not said before.
+    std::string news(const std::vector<std::string>& shared);
+
+  private:
+    std::set<std::string> before_;
+};
 
 } // namespace cli

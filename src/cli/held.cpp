@@ -35,7 +35,8 @@ int say_held(const Workshop& workshop, const Wishes& wishes) {
     const auto academy = workshop.academy(wishes.folder);
     const people::Person* person = academy->person(wishes.code);
     if (!person) return unknown(*academy, wishes.code);
-    const auto lessons = lessons_of(workshop, wishes.folder, wishes.code);
+    const Below below = lessons_below(workshop, wishes.folder);
+    const auto lessons = lessons_of(below, wishes.code);
     const std::string language = language_of(*academy, *person);
     const words::Speaker speaker(
         workshop.wording(language),
@@ -53,7 +54,7 @@ int say_held(const Workshop& workshop, const Wishes& wishes) {
         output::write_file(wishes.target, output::pdf(book));
     }
     if (wishes.target != "-") std::cout << wishes.target << "\n";
-    return all_written;
+    return below.whole ? all_written : no_file;
 }
 
 /// Everybody whose records are due by that day, with what is to be deleted; nothing is deleted.
@@ -66,9 +67,10 @@ int list_due(const Workshop& workshop, const Wishes& wishes) {
     }
     const auto academy = workshop.academy(wishes.folder);
     if (!academy->people) return unknown(*academy, "");
+    const Below below = lessons_below(workshop, wishes.folder);
     std::string due, open;
     for (const people::Person& person : academy->people->list) {
-        const auto lessons = lessons_of(workshop, wishes.folder, person.code.value);
+        const auto lessons = lessons_of(below, person.code.value);
         const auto until = due_of(*academy, person, lessons);
         if (!until) open += (open.empty() ? "" : ", ") + person.code.value;
         if (!until || *until > *day) continue;
@@ -83,7 +85,7 @@ int list_due(const Workshop& workshop, const Wishes& wishes) {
         std::cerr << "note: no date of deletion is known for " << open
                   << "\n  hint: write 'kept until' in people.yaml, or 'kept for' in house.yaml\n";
     if (wishes.target != "-") std::cout << wishes.target << "\n";
-    return all_written;
+    return below.whole ? all_written : no_file;
 }
 
 int run(const Wishes& wishes, const Common& common) {

@@ -1,13 +1,11 @@
 // What an academy's files hold about one person.
 #pragma once
 
-#include "cli/workshop.hpp"
+#include "cli/lessons_below.hpp"
 #include "report/held.hpp"
 #include "theme/theme.hpp"
 
 namespace cli {
-
-using Lessons = std::vector<std::unique_ptr<Read>>;
 
 /// The day until which a person's records are kept: the person's own, else the house's months after
 /// the last lesson. Nothing when neither is known.

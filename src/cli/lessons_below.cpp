@@ -3,6 +3,7 @@
 #include "cli/records.hpp"
 
 #include <algorithm>
+#include <iostream>
 
 namespace cli {
 
@@ -26,17 +27,27 @@ bool reads_like_a_lesson(std::string_view text) {
 
 } // namespace
 
-std::vector<std::unique_ptr<Read>> lessons_of(const Workshop& workshop, const fs::path& folder,
-                                              std::string_view code) {
-    std::vector<std::unique_ptr<Read>> lessons;
-    for (const std::string& record : records_of({folder.string()}).paths) {
-        auto read = workshop.read(record);
-        if (read->readable && read->lesson.student.code == code) lessons.push_back(std::move(read));
-    }
-    std::ranges::stable_sort(lessons, {}, [](const auto& read) { return read->lesson.date.value; });
-    return lessons;
+Below lessons_below(const Workshop& workshop, const fs::path& folder) {
+    const Records records = records_of({folder.string()});
+    for (const auto& line : records.notes)
+        std::cerr << line;
+    if (!records.whole)
+        for (const auto& line : records.faults)
+            std::cerr << line;
+    Below below{{}, records.whole};
+    for (const std::string& record : records.paths)
+        below.lessons.push_back(workshop.read(record));
+    std::ranges::stable_sort(below.lessons, {},
+                             [](const auto& read) { return read->lesson.date.value; });
+    return below;
 }
 
+Lessons lessons_of(const Below& below, std::string_view code) {
+    Lessons out;
+    for (const auto& read : below.lessons)
+        if (read->readable && read->lesson.student.code == code) out.push_back(read.get());
+    return out;
+}
 std::vector<fs::path> strays_below(const fs::path& folder) {
     std::vector<fs::path> strays;
     std::error_code gone;

@@ -7,10 +7,19 @@
 
 namespace cli {
 
-/// One student's lessons below `folder`, by date, then by path. Each has its findings; a record
-/// whose code cannot be read belongs to nobody.
-std::vector<std::unique_ptr<Read>> lessons_of(const Workshop& workshop, const fs::path& folder,
-                                              std::string_view code);
+struct Below {
+    std::vector<std::unique_ptr<Read>> lessons; ///< by date, then by path; each has its findings
+    bool whole = true;                          ///< false when a folder could not be read
+};
+
+/// Every lesson.yaml below `folder`, read. What could not be read or is left out for its name is
+/// told on standard error.
+Below lessons_below(const Workshop& workshop, const fs::path& folder);
+
+using Lessons = std::vector<const Read*>;
+
+/// One student's; a record whose code cannot be read belongs to nobody.
+Lessons lessons_of(const Below& below, std::string_view code);
 
 /// YAML and text files below `folder` that read like a lesson record and are not called
 /// lesson.yaml, sorted.

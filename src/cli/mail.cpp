@@ -28,7 +28,8 @@ struct Writing {
     const Wishes& wishes;
     bool into_folder = false;
     bool strict = false;
-    std::map<std::string, std::string> written; ///< target -> record
+    std::map<std::string, std::string> written{}; ///< target -> record
+    Telling telling{};
 };
 
 /// "p…a@post.example": enough to compare, too little to copy.
@@ -73,13 +74,13 @@ int write_one(Writing& run, const std::string& record) {
     if (!read->readable) return cannot_read(record);
     const people::Person* person = addressed(*read);
     if (!person || !read->findings.clean()) {
-        tell(read->findings, run.strict);
+        run.telling.tell(read->findings, run.strict);
         return findings;
     }
     const Sheet sheet(run.workshop, *read, run.type);
     std::size_t pages = 0;
     const auto pdf = sheet_of(run, *read, sheet, pages);
-    if (!tell(read->findings, run.strict) || !pdf) return findings;
+    if (!run.telling.tell(read->findings, run.strict) || !pdf) return findings;
     const std::string target =
         run.into_folder ? (fs::path(run.wishes.target) / file_name(read->lesson, ".eml")).string()
                         : run.wishes.target;

@@ -47,6 +47,7 @@ void look_below(const fs::path& folder, Records& into) {
     for (const auto& path : strays)
         if (!has_record) into.notes.push_back(stray(path));
     if (failed) into.faults.push_back(unreadable(folder, failed));
+    into.whole = into.whole && !failed;
     std::ranges::sort(deeper);
     for (const auto& below : deeper)
         look_below(below, into);

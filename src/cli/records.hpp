@@ -13,6 +13,7 @@ struct Records {
     std::vector<std::string> faults; ///< folders that cannot be read or hold no record, as messages
     std::vector<std::string> notes;  ///< on records that nearly have the name, as messages
     bool folders = false;            ///< at least one argument is a folder
+    bool whole = true;               ///< false when a folder could not be read
 };
 
 /// True when `target` can be a folder of many files; else says what to write. One that is not there

@@ -1,5 +1,6 @@
 #include "cli/commands.hpp"
 #include "cli/exit.hpp"
+#include "people/start.hpp"
 
 #include <algorithm>
 #include <iostream>
@@ -46,6 +47,31 @@ std::string first_of(const diag::Findings& findings) {
 
 bool tell(const diag::Findings& findings, bool strict) {
     std::cerr << told(findings);
+    return passes(findings, strict);
+}
+
+Found found_in(const diag::Findings& findings) {
+    Found out;
+    diag::Findings own;
+    for (const auto& finding : findings.list()) {
+        diag::Findings one;
+        people::hand_on({finding}, is_shared(finding) ? one : own);
+        if (is_shared(finding)) out.shared.push_back(told(one));
+    }
+    out.own = told(own);
+    return out;
+}
+
+std::string Telling::news(const std::vector<std::string>& shared) {
+    std::string out;
+    for (const auto& fault : shared)
+        if (before_.insert(fault).second) out += fault;
+    return out;
+}
+
+bool Telling::tell(const diag::Findings& findings, bool strict) {
+    const Found found = found_in(findings);
+    std::cerr << news(found.shared) << found.own;
     return passes(findings, strict);
 }
 

@@ -47,7 +47,9 @@ class TermRun {
     int run() {
         if (!folder_named("term", wishes_.target)) return wrong_use;
         if (!read_term()) return readable_ ? findings : no_file;
-        lessons_ = gather(workshop_, folder(), {}, type_);
+        Below below = lessons_below(workshop_, folder());
+        all_well_ = below.whole;
+        lessons_ = gather(workshop_, std::move(below.lessons), type_);
         for (const auto& one : lessons_)
             inputs_for(one);
         compare_register();
@@ -119,8 +121,9 @@ class TermRun {
             if (!in_term(term_, one.read->lesson)) continue;
             const bool sound = one.sound() && told(one);
             if (!one.sound()) told(one);
-            const std::string file = one.record.filename().string();
-            const std::string place = one.record.parent_path().filename().string() + "/" + file;
+            const std::string file = one.read->record.filename().string();
+            const std::string place =
+                one.read->record.parent_path().filename().string() + "/" + file;
             if (one.code().empty()) {
                 all_well_ = false;
                 nobodys_.push_back(place);
@@ -137,8 +140,8 @@ class TermRun {
     }
 
     bool told(const Gathered& one) {
-        if (!one.read->readable) cannot_read(one.record.string());
-        return tell(one.read->findings, common_.strict) && one.read->readable;
+        if (!one.read->readable) cannot_read(one.read->record.string());
+        return telling_.tell(one.read->findings, common_.strict) && one.read->readable;
     }
 
     void set_up_pages() {
@@ -264,6 +267,7 @@ class TermRun {
     std::unique_ptr<diag::Source> source_;
     record::Term term_;
     std::vector<Gathered> lessons_;
+    Telling telling_;
     std::vector<std::unique_ptr<Pupil>> pupils_;
     std::vector<std::string> nobodys_, inputs_;
     std::unique_ptr<words::Speaker> house_words_;

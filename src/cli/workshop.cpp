@@ -270,6 +270,7 @@ void read_shots(Read& read, const fs::path& record) {
 
 std::unique_ptr<Read> Workshop::read_alone(const fs::path& record) const {
     auto read = std::make_unique<Read>();
+    read->record = record;
     read->outside = outside_;
     auto text = text_of(record);
     if (!text) {

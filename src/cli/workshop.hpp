@@ -32,6 +32,7 @@ struct Common {
 
 /// One record, read whole: findings point into `sources`.
 struct Read {
+    fs::path record;
     std::list<diag::Source> sources;
     std::shared_ptr<const Academy> academy; ///< house.yaml and people.yaml around the record
     diag::Findings findings;

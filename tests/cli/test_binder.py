@@ -135,6 +135,13 @@ class Binder(InFolder):
         self.bind(1, "did you mean 'saw'?")
         self.assertFalse(self.target.exists())
 
+    def test_a_fault_of_a_shared_file_is_told_once(self):
+        (self.lessons / "drills.yaml").write_text("- {id: OWN1, family: hold}\n")
+        done = self.bind(1)
+        told = re.findall(r"drills\.yaml:1:3: error: .*", done.stderr)
+        self.assertGreater(len(told), 0)
+        self.assertEqual(len(told), len(set(told)), done.stderr)
+
     def test_another_students_faulty_lesson_harms_nobody(self):
         record = course.lesson(self.lessons, 1, date(2026, 3, 5), name="Piet", code="PI-02")
         record.write_text(record.read_text().replace("saw:", "swa:"))

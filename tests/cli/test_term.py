@@ -57,6 +57,16 @@ class Term(InFolder):
     def pages(self, name):
         return int(re.search(r"Pages:\s+(\d+)", tool("pdfinfo", self.out / name)).group(1))
 
+    def test_a_fault_of_a_shared_file_is_told_once(self):
+        with tempfile.TemporaryDirectory(prefix="lessonleaf-") as place:
+            shutil.copytree(self.root / "lessons", Path(place) / "lessons")
+            (Path(place) / "lessons" / "drills.yaml").write_text("- {id: OWN1, family: hold}\n")
+            (Path(place) / "term.yaml").write_text(TERM, encoding="utf-8")
+            done = self.expect(run("term", Path(place) / "term.yaml", "-o", Path(place) / "out"), 1)
+            told = re.findall(r"drills\.yaml:1:3: error: .*", done.stderr)
+            self.assertGreater(len(told), 0)
+            self.assertEqual(len(told), len(set(told)), done.stderr)
+
     def test_one_file_a_student_and_the_coachs_own(self):
         self.assertEqual(self.done.returncode, 0, self.done.stderr)
         names = sorted(p.name for p in self.out.iterdir())

@@ -124,6 +124,18 @@ class Limits(Faults):
         self.assertIn("Permission denied", done.stderr.decode().split("out/N00-2026-05-14.pdf")[1])
         self.assertEqual(self.content("out"), old)
 
+    def test_no_binder_and_no_account_is_whole_without_a_folder_that_may_not_be_read(self):
+        self.records(2)
+        self.record("people.yaml", "- {code: N00, first name: Ada, hand: right}\n")
+        user = {"user": 65534, "group": 65534} if os.geteuid() == 0 else {}
+        (self.folder / "a" / "01").chmod(0o000)
+        self.addCleanup((self.folder / "a" / "01").chmod, 0o755)
+        for words, code in ((("binder", ".", "--student", "N00", "-o", "-"), 1), (("held", ".", "--student", "N00"), 3)):
+            with self.subTest(command=words[0]):
+                done = subprocess.run([PROGRAM, *words], cwd=self.folder, capture_output=True, timeout=60, **user)
+                self.assertEqual(done.returncode, code, done.stderr)
+                self.assertIn("a/01' cannot be read: Permission denied", done.stderr.decode())
+
     def test_a_folder_that_vanishes_is_told_for_each_sheet_that_is_lost(self):
         self.records(10)
         whole = self.content("whole")
