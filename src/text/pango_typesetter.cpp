@@ -14,7 +14,7 @@ namespace text {
 
 namespace {
 
-constexpr std::size_t kept_texts = 20000; ///< then the store is emptied; only speed depends on it
+constexpr std::size_t kept_texts = 4000; ///< then the store is emptied; only speed depends on it
 constexpr double unbroken = -1;
 
 /// All that decides glyphs and breaks; of the style, colour is not among it.
