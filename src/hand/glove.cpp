@@ -19,14 +19,10 @@ Path around_wrist(const Limbs& l, double at, double from, double to) {
     return path;
 }
 
-} // namespace
-
-Vec cuff_of(const Limbs& l) { return l.wrist * .5; }
-
-void add_glove_lines(Plate& plate, const Limbs& l) {
-    add_skin_path(plate, l, around_wrist(l, 0, 0, 360), Pen::inner, false);
-    add_skin_path(plate, l, around_wrist(l, 3, 0, 360), Pen::hatch, true);
-    // The closing tab on the back of the hand.
+/// The closing tab on the back of the hand; seen from the side it would look like a cut.
+void add_tab(Plate& plate, const Limbs& l) {
+    constexpr double facing = .7;
+    if ((plate.shot().camera * l.direction(ez)).z < facing) return;
     const double k = l.body.across;
     Path tab;
     for (const Vec p : {Vec{-16, 14, 20}, Vec{10, 15, 20}, Vec{14, 19, 20}, Vec{14, 27, 20},
@@ -37,6 +33,16 @@ void add_glove_lines(Plate& plate, const Limbs& l) {
             tab.push_back(lerp(from, to, i / 8.0));
     }
     add_skin_path(plate, l, tab, Pen::detail, false);
+}
+
+} // namespace
+
+Vec cuff_of(const Limbs& l) { return l.wrist * .5; }
+
+void add_glove_lines(Plate& plate, const Limbs& l) {
+    add_skin_path(plate, l, around_wrist(l, 0, 0, 360), Pen::inner, false);
+    add_skin_path(plate, l, around_wrist(l, 3, 0, 360), Pen::hatch, true);
+    add_tab(plate, l);
     // Seams along the fingers' sides.
     for (int f = 0; f < fingers; ++f) {
         Path seam;

@@ -195,9 +195,9 @@ Picture balance_view(const Pose& pose) {
     if (!pose.balance().rests) tip_over(l, pose.balance().finger_station, up);
     Shot shot{{&l},   Camera::looking(eye + up * .1, up),
               {},     106 * k,
-              90 * k, 30 * k,
+              94 * k, 30 * k,
               end,    pose.wish().glove};
-    shot.centre = plane(shot.camera, Vec{66, 0, 0} * k);
+    shot.centre = plane(shot.camera, Vec{66, 0, 0} * k - up * (6 * k));
     shot.pixel = .56;
     Plate plate(shot);
     plate.add_areas();
