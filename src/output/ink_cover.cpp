@@ -3,6 +3,7 @@
 #include "output/cairo_painter.hpp"
 
 #include <cmath>
+#include <cstddef>
 #include <cstring>
 
 namespace output {
@@ -25,7 +26,7 @@ double ink_cover(const page::Sheet& sheet) {
     for (int y = 0; y < height; ++y, row += cairo_image_surface_get_stride(surface.get()))
         for (int x = 0; x < width; ++x) {
             std::uint32_t dot = 0;
-            std::memcpy(&dot, row + x * 4, 4);
+            std::memcpy(&dot, row + std::ptrdiff_t{x} * 4, 4);
             sum += 1 -
                    (0.2126 * (dot >> 16 & 255) + 0.7152 * (dot >> 8 & 255) + 0.0722 * (dot & 255)) /
                        255;

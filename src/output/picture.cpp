@@ -4,6 +4,7 @@
 #include <qpdf/Pl_DCT.hh>
 #include <qpdf/Pl_String.hh>
 
+#include <cstddef>
 #include <cstring>
 #include <string_view>
 
@@ -96,7 +97,7 @@ Surface decode_jpeg(const ink::Picture& picture) {
             const std::uint32_t pixel = static_cast<std::uint32_t>(in[0]) << 16 |
                                         static_cast<std::uint32_t>(in[colour ? 1 : 0]) << 8 |
                                         static_cast<std::uint32_t>(in[colour ? 2 : 0]);
-            std::memcpy(out + x * 4, &pixel, 4);
+            std::memcpy(out + std::ptrdiff_t{x} * 4, &pixel, 4);
         }
     }
     cairo_surface_mark_dirty(surface.get());

@@ -2,6 +2,8 @@
 #pragma once
 
 #define POINTERHOLDER_TRANSITION 4
+#include <qpdf/JSON.hh> // whole, before others keep vectors of it: clang
+
 #include <qpdf/Buffer.hh>
 #include <qpdf/QPDF.hh>
 #include <qpdf/QPDFEmbeddedFileDocumentHelper.hh>

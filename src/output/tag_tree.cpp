@@ -58,7 +58,7 @@ class Tree {
         Object all = parent.getKey("/K"), kept = Object::newArray();
         if (!all.isArray()) all = Object::newArray({all});
         std::size_t rows = 0;
-        for (auto kid : all.aitems()) {
+        for (const auto& kid : all.aitems()) {
             if (artifact(kid)) continue;
             if (element(kid)) complete(kid, is(kid, "/TR") ? rows++ : row);
             kept.appendItem(kid);

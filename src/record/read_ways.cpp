@@ -98,7 +98,7 @@ std::vector<std::string_view> refuse_private(const yaml::Field& field, diag::Fin
 }
 
 std::string shortened(const std::string& name, const Start& start) {
-    const std::string first = start.first_name.empty() ? first_word(name) : start.first_name;
+    std::string first = start.first_name.empty() ? first_word(name) : start.first_name;
     switch (start.print_name) {
     case PrintName::as_written:
         return name.empty() ? start.first_name : name;

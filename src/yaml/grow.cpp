@@ -94,7 +94,7 @@ void Gardener::OnScalar(const YAML::Mark& mark, const std::string& tag, YAML::an
     node.quoted = tag == "!";
     place(std::move(node), mark);
     Node& placed = *path_.back();
-    placed.span = span(mark, std::max<std::size_t>(1, value.size() + (node.quoted ? 2 : 0)));
+    placed.span = span(mark, std::max<std::size_t>(1, value.size() + (placed.quoted ? 2 : 0)));
     finish_if_leaf();
 }
 
