@@ -255,11 +255,13 @@ class Parts(Batch):
 
 class Stopped(Batch):
     def stop(self, number, after):
-        """Sends a signal to a run that has told `after` sheets; its exit code. One record is a pipe that nobody
-        writes to, so that the run cannot be over before, however late the signal comes."""
-        names = [f"a/{i:02d}/lesson.yaml" for i in range(after)]
-        process = subprocess.Popen([PROGRAM, "lesson", *names, "pipe", "a", "-o", "out", "--threads", "2"],
-                                   cwd=self.folder, stdout=subprocess.PIPE, stderr=subprocess.PIPE)
+        """Sends a signal to a run that has told `after` sheets; its exit code. The last record is a pipe that
+        nobody writes to, so that the run cannot be over before, however late the signal comes."""
+        def listen():  # nohup and a shell's '&' start programs deaf, and the run would heed that
+            for one in (signal.SIGINT, signal.SIGTERM, signal.SIGHUP):
+                signal.signal(one, signal.SIG_DFL)
+        process = subprocess.Popen([PROGRAM, "lesson", "a", "pipe", "-o", "out", "--threads", "2"], cwd=self.folder,
+                                   preexec_fn=listen, stdout=subprocess.PIPE, stderr=subprocess.PIPE)
         for _ in range(after):
             process.stdout.readline()
         process.send_signal(number)

@@ -1,6 +1,5 @@
 /* Loaded before the C library: lets one call fail. FAULT is "call:errno:n:part of a path": the nth such
-   call (and every later one) on a path that holds that part fails. No path part: every path. "slow:ms:..."
-   lets every fsync take that long. */
+   call (and every later one) on a path that holds that part fails. No path part: every path. */
 #define _GNU_SOURCE
 #include <dlfcn.h>
 #include <errno.h>
@@ -44,7 +43,6 @@ ssize_t read(int handle, void *bytes, size_t size) {
 }
 int fsync(int handle) {
     char path[4096];
-    if (fails("slow", path_of(handle, path, sizeof path))) usleep(1000 * errno);
     if (fails("fsync", path_of(handle, path, sizeof path))) return -1;
     return REAL(int, fsync, int)(handle);
 }

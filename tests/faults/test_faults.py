@@ -67,19 +67,6 @@ class CallsThatFail(Faults):
                     self.expect(done, 3, "cannot write 'out/N00-2026-05-14.pdf'", os.strerror(number))
                     self.assertEqual(self.content("out"), old)
 
-    def test_a_signal_waits_for_the_sheets_under_way_on_a_slow_disk_and_for_no_other(self):
-        self.records(40)
-        whole = self.content("whole")
-        process = subprocess.Popen([PROGRAM, "lesson", "a", "-o", "out", "--threads", "4"], cwd=self.folder,
-                                   env={**os.environ, "LD_PRELOAD": self.shim, "FAULT": "slow:300:1:out/"},
-                                   stdout=subprocess.PIPE, stderr=subprocess.PIPE)
-        for _ in range(4):
-            process.stdout.readline()
-        process.send_signal(signal.SIGTERM)
-        process.communicate(timeout=60)
-        self.assertEqual(process.returncode, 128 + signal.SIGTERM)
-        self.assertLess(self.content("out").items(), whole.items(), "every file whole")
-
     def test_a_disk_that_fills_up_keeps_what_was_written_before(self):
         self.records(5)
         whole, old = self.content("whole"), self.older_sheets(5)

@@ -7,6 +7,8 @@
 #include <csignal>
 #include <filesystem>
 #include <sys/resource.h>
+#include <sys/wait.h>
+#include <thread>
 #include <unistd.h>
 
 namespace fs = std::filesystem;
@@ -94,4 +96,36 @@ TEST_CASE("a failure half way keeps the old file and leaves nothing behind") {
     CHECK((WIFEXITED(status) && WEXITSTATUS(status) == 7));
     CHECK(slurp(target) == "old");
     CHECK(entries(folder) == 1);
+}
+
+namespace {
+
+/// Eight writers that follow one another without a pause, and then the end: 0 when nobody is at
+/// work any more.
+int busy_folder_at_the_end(const fs::path& folder) {
+    for (int i = 0; i < 8; ++i)
+        std::thread([=] {
+            while (true)
+                output::write_file((folder / std::to_string(i)).string(), "a sheet");
+        }).detach();
+    while (entries(folder) < 8)
+        std::this_thread::yield();
+    output::finish_writing();
+    for (int look = 0; look < 500; ++look)
+        for (const auto& entry : fs::directory_iterator(folder))
+            if (entry.path().filename().string().starts_with('.')) return 1;
+    return 0;
+}
+
+} // namespace
+
+TEST_CASE("the end waits for the files under way, however many want to follow") {
+    const auto folder = fresh_folder();
+    const pid_t child = fork(); // whose writers never come back
+    if (child == 0) _exit(busy_folder_at_the_end(folder));
+    int status = -1;
+    REQUIRE(waitpid(child, &status, 0) == child);
+    CHECK(WIFEXITED(status));
+    CHECK(WEXITSTATUS(status) == 0);
+    CHECK(entries(folder) == 8);
 }
