@@ -20,8 +20,9 @@ struct Handle {
 
 /// What a hold is made of; the solver does the rest.
 struct Hold {
-    double lay = 0;  ///< 0 handle in the fingers .. 1 across the palm
-    double turn = 0; ///< degrees of the hand about the handle, weak negative, strong positive
+    double lay = 0;   ///< 0 handle in the fingers .. 1 across the palm
+    double slant = 0; ///< of the laid handle to the open fingers, degrees from a right angle
+    double turn = 0;  ///< degrees of the hand about the handle, weak negative, strong positive
     double clock =
         12.5; ///< where the thumb pad sits: 12 the upper side, 13 = 30 degrees to the trail side
     double reach = 0.4; ///< 0 short .. 1 long thumb

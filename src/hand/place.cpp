@@ -22,7 +22,7 @@ AxisPoints laid_across(const Anatomy& body, const Hold& hold) {
     for (int f = 0; f < fingers; ++f) {
         sum = sum + rotated(ey, ez, -body.ray[f].fan * hold.spread + hold.lean);
     }
-    const Vec u = rotated(unit_vector(sum), ez, -mix(90, 48, hold.lay));
+    const Vec u = rotated(unit_vector(sum), ez, -(90 - hold.slant));
     const Vec c = lerp(body.at(2, 108, -27), body.at(2, 80, -25), hold.lay);
     return {c + u * body.wide(30), c - u * body.wide(34)};
 }

@@ -18,10 +18,13 @@ double lay_of(unit::Lay lay) {
     return lay == unit::Lay::fingers ? 0 : lay == unit::Lay::between ? .5 : 1;
 }
 
+/// Seen square it is square, wherever it lies; else it slants the more the deeper it lies.
+double slant_of(double lay, bool square) { return square ? 0 : std::max(20.0, 42 * lay); }
+
 double clock_of(unit::ThumbSide side) {
     return side == unit::ThumbSide::lead_side ? 11.5
            : side == unit::ThumbSide::centre  ? 12.05
-                                              : 12.65;
+                                              : 12.45;
 }
 
 double reach_of(unit::ThumbLength length) {
@@ -51,6 +54,8 @@ double turn_of(const Anatomy& body, const Hold& hold, const Wish& wish) {
                              chosen(wish.seen.knuckles, wish.target.knuckles, neutral_knuckles));
 }
 
+int steps_apart(unit::VPoint a, unit::VPoint b) { return std::abs(int(a) - int(b)); }
+
 Limbs check(const Anatomy& body, Hold hold) {
     hold.only_index = hold.thumb_free = true;
     hold.forearm = {-.85, .55, .35};
@@ -70,15 +75,19 @@ Pose::Pose(const Wish& wish)
     find_contradiction();
 }
 
+double Pose::v_shown() const {
+    const double drawn = v_degrees(lead_);
+    const auto& seen = wish_.seen.v;
+    return seen && steps_apart(v_point(drawn), *seen) == 1 ? v_middle(*seen) : drawn;
+}
+
 void Pose::find_contradiction() {
     const unit::Grip& s = wish_.seen;
     const auto add = [&](const char* key) {
         contradiction_ += contradiction_.empty() ? "" : " ";
         contradiction_ += key;
     };
-    const auto off = [&](unit::VPoint v) {
-        return std::abs(int(v_point(v_degrees(lead_))) - int(v));
-    };
+    const auto off = [&](unit::VPoint v) { return steps_apart(v_point(v_degrees(lead_)), v); };
     if (s.knuckles && knuckle_count(knuckle_views(lead_)) != std::lround(std::floor(*s.knuckles)) &&
         std::floor(*s.knuckles) == *s.knuckles) {
         add("knuckles-lay");
@@ -98,6 +107,7 @@ Limbs Pose::open_palm() const {
     h.closure = 0;
     h.spread = .8;
     h.lean = mix(5, -3, h.lay);
+    h.slant = slant_of(h.lay, chosen(wish_.seen.square, wish_.target.square, h.lay == 0));
     h.forearm = {};
     h.stick_out = 46 * body_.across;
     return solve(body_, h);

@@ -5,7 +5,8 @@
 namespace hand {
 namespace {
 
-constexpr double crossing = 8;  ///< interlocked fingers change sides by that much, millimetres
+/// Interlocked fingers change sides by that much, millimetres.
+constexpr double lead_crosses = 6, trail_crosses = 24;
 constexpr double pressed = 1.0; ///< flesh may give that much where the hands meet, millimetres
 constexpr double folded = 5;    ///< the hollow of the palm folds round the lead thumb by that much
 
@@ -18,12 +19,12 @@ struct InTheWay {
     }
 };
 
-InTheWay in_the_way(const Limbs& limbs, int without, int only = -1) {
+InTheWay in_the_way(const Limbs& limbs, int without) {
     const Limbs* one[] = {&limbs};
     const Field field(one, {{ex, ey, ez}}, Field::Parts::flesh);
     InTheWay out;
     for (const Solid& s : field.scene().solids) {
-        if (s.slot != without && (only < 0 || s.slot == only)) out.solids.push_back(s);
+        if (s.slot != without) out.solids.push_back(s);
     }
     return out;
 }
@@ -50,7 +51,7 @@ Limbs trail_at(const Anatomy& body, const InTheWay& lead, double shift, double l
     h.clock = 12.4;
     h.reach = .35;
     h.lift = lift;
-    if (join == unit::Join::interlock) h.little_aside = -crossing * body.across;
+    if (join == unit::Join::interlock) h.little_aside = -trail_crosses * body.across;
     const Obstacle obstacle{[&](Vec p, double ball) {
                                 return lead.distance({p.x + shift, -p.y, p.z}) - ball;
                             },
@@ -61,7 +62,7 @@ Limbs trail_at(const Anatomy& body, const InTheWay& lead, double shift, double l
     return l;
 }
 
-/// The lead forefinger closed over the other hand's little finger. Where that lies in its way from
+/// The lead forefinger closed over the other hand. Where that lies in its way from
 /// the start, the hand further down the handle makes room.
 BothHands hooked(const Anatomy& body, BothHands hands) {
     constexpr double bent_enough = 5, step = 2, most = 12; // degrees; millimetres
@@ -73,11 +74,11 @@ BothHands hooked(const Anatomy& body, BothHands hands) {
             const double shift = hands.trail.shift + more * body.across;
             out.trail = trail_at(body, lead, shift, hands.trail.hold.lift, unit::Join::interlock);
         }
-        const InTheWay little = in_the_way(out.trail, -1, int(first_finger) + little_finger);
+        const InTheWay other = in_the_way(out.trail, -1);
         Hold h = hands.lead.hold;
-        h.index_aside = crossing * body.across;
+        h.index_aside = lead_crosses * body.across;
         out.lead = solve(body, h,
-                         {[&](Vec p, double ball) { return little.distance(p) - ball; },
+                         {[&](Vec p, double ball) { return other.distance(p) - ball; },
                           {true, false, false, false}});
         if (out.lead.finger[index_finger].angle[0] >= bent_enough &&
             spare(out.trail, in_the_way(out.lead, -1)) >= 0)

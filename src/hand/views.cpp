@@ -75,10 +75,11 @@ Picture golfers_eye(const Pose& pose, Limbs l, Reach reach = Reach::club) {
         plate.anchor(names[n++], at);
         add_tick(plate, at, unit_vector(at - middle), k, views[f].share < knuckle_share);
     }
-    const Crease v = v_crease(l);
-    const Dot fork = plate.page(l, v.fork), root = plate.page(l, v.end);
-    const Dot points = unit_vector(root - fork);
-    add_arrow(plate, fork + points * (6 * k), root + points * (12 * k), k); // where it points
+    const Crease crease = v_crease(l);
+    const Dot fork = plate.page(l, crease.fork), root = plate.page(l, crease.end);
+    const double v = in_radians(pose.v_shown());
+    const Dot points{std::sin(v), std::cos(v)}; // the butt is straight down the page
+    add_arrow(plate, fork + points * (6 * k), fork + points * (length(root - fork) + 12 * k), k);
     plate.anchor("V fork", fork);
     plate.anchor("V end", root);
     plate.anchor("thumb tip", plate.page(l, l.thumb[3] + l.thumb_up * l.body.thumb_radius[3]));
@@ -208,13 +209,15 @@ Picture balance_view(const Pose& pose) {
     plate.anchor("balance point", plate.handle_point(pose.balance().finger_station));
     const Dot head = plate.handle_point(end - 8 * k), off{0, l.handle.radius + 3 * k};
     add_arrow(plate, head + off, head + off + Dot{0, 22 * k}, k); // the weight of the club
-    if (pose.balance().rests) {                                   // and what holds it down
+    const Dot hook = plate.handle_point(pose.balance().finger_station);
+    if (pose.balance().rests) { // what holds it down, and what carries both
         const Dot pad = plate.handle_point(pose.balance().pad_station + 6 * k) - off;
         add_arrow(plate, pad - Dot{0, 22 * k}, pad, k);
+        const Dot under = hook + Dot{0, l.handle.radius + 20 * k};
+        add_arrow(plate, under + Dot{0, 22 * k}, under, k);
     } else { // how it would lie
-        const Dot at = plate.handle_point(pose.balance().finger_station);
-        for (double x = at.x + 24 * k; x < std::min(at.x + 90 * k, 204 * k); x += 7 * k)
-            plate.add(straight({x, at.y}, {x + 4 * k, at.y}, Pen::detail));
+        for (double x = hook.x + 24 * k; x < std::min(hook.x + 90 * k, 204 * k); x += 7 * k)
+            plate.add(straight({x, hook.y}, {x + 4 * k, hook.y}, Pen::detail));
     }
     plate.anchor("weight", head);
     return plate.take();

@@ -277,9 +277,13 @@ std::vector<Block> hold_blocks(const figure::Easel& easel, const Story& story, d
     std::string caption =
         easel.words.say("grip.caption.lead") + " " +
         easel.words.say(story.wanted.empty() ? "grip.caption.drawn" : "grip.caption.wanted");
-    const auto down = [](const GripView& v) { return looks_down(v.view); };
-    if (std::ranges::any_of(story.views, down) || std::ranges::any_of(story.wanted, down))
-        caption += " " + easel.words.say("grip.caption.marks");
+    const auto shown = [&](auto&& fits) {
+        return std::ranges::any_of(story.views, fits, &GripView::view) ||
+               std::ranges::any_of(story.wanted, fits, &GripView::view);
+    };
+    if (shown([](hand::View v) { return v == hand::View::golfers_eye; }))
+        caption += " " + easel.words.say("grip.caption.wedge");
+    if (shown(looks_down)) caption += " " + easel.words.say("grip.caption.marks");
     blocks.push_back(text_block(easel, theme::Text::small, caption, 4));
     return blocks;
 }

@@ -33,17 +33,40 @@ View eye_of(const page::Story& story) {
     return face ? View::golfers_eye : View::close_up;
 }
 
-/// At most three views that show something that was looked at.
+/// At most three views that show something that was looked at: what the player sees, then those
+/// that changed, then the others; in the order of the list.
 std::vector<View> fitting(const unit::Grip& a, const unit::Grip& b, View eye) {
-    std::vector<View> out;
-    const auto seen = [&](auto member) {
-        return (a.*member).has_value() || (b.*member).has_value();
+    const auto seen = [&](auto... member) {
+        return (((a.*member).has_value() || (b.*member).has_value()) || ...);
     };
-    if (seen(&unit::Grip::lay) || seen(&unit::Grip::square)) out.push_back(View::open_palm);
-    out.push_back(eye);
-    if (seen(&unit::Grip::gap) || seen(&unit::Grip::heel_pad)) out.push_back(View::butt_end);
-    if (out.size() < 3 && seen(&unit::Grip::balance)) out.push_back(View::balance);
-    if (out.size() < 3 && seen(&unit::Grip::join)) out.push_back(View::joined_front);
+    const auto changed = [&](auto... member) {
+        return ((a.*member && b.*member && a.*member != b.*member) || ...);
+    };
+    using G = unit::Grip;
+    struct Candidate {
+        View view;
+        bool seen, changed;
+    };
+    const Candidate all[]{
+        {View::open_palm, seen(&G::lay, &G::square), changed(&G::lay, &G::square)},
+        {eye, true, true},
+        {View::butt_end, seen(&G::gap, &G::heel_pad), changed(&G::gap, &G::heel_pad)},
+        {View::fingers_first, false, changed(&G::fingers_first)},
+        {View::balance, seen(&G::balance), changed(&G::balance)},
+        {View::joined_front, seen(&G::join), changed(&G::join)}};
+    constexpr std::size_t most = 3;
+    std::vector<View> out;
+    const auto take = [&](auto&& fits) {
+        for (const Candidate& c : all)
+            if (fits(c) && out.size() < most && std::ranges::count(out, c.view) == 0)
+                out.push_back(c.view);
+    };
+    take([&](const Candidate& c) { return c.view == eye; });
+    take([](const Candidate& c) { return c.changed; });
+    take([](const Candidate& c) { return c.seen; });
+    std::ranges::sort(out, {}, [&](View view) {
+        return std::ranges::find(all, view, &Candidate::view) - std::begin(all);
+    });
     return out;
 }
 
