@@ -50,7 +50,7 @@ std::string words(Date date) {
 
 /// "write 2026-05-14", when the text can only mean one or two days.
 std::string way_out(std::string_view text) {
-    const std::string fallback = "write year-month-day, for example 2026-05-14";
+    std::string fallback = "write year-month-day, for example 2026-05-14";
     std::vector<std::string_view> parts = parts_of(text);
     if (parts.size() != 3) return fallback;
     for (const std::size_t at : {0U, 1U})

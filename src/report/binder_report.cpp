@@ -14,6 +14,8 @@
 #include "report/posed_hands.hpp"
 #include "words/date.hpp"
 
+#include <algorithm>
+
 namespace report {
 
 namespace {
@@ -47,9 +49,10 @@ struct Places {
 
 /// The lesson whose hold the card shows: the newest that recorded one, else the newest.
 const page::Story& shown_on_card(const page::Course& course) {
-    for (auto i = course.lessons.rbegin(); i != course.lessons.rend(); ++i)
-        if (!i->story->views.empty()) return *i->story;
-    return *course.lessons.back().story;
+    const auto& all = course.lessons;
+    const auto newest = std::find_if(all.rbegin(), all.rend(),
+                                     [](const auto& one) { return !one.story->views.empty(); });
+    return newest == all.rend() ? *all.back().story : *newest->story;
 }
 
 class Binder {

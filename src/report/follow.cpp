@@ -179,7 +179,7 @@ page::Course follow(std::vector<const page::Story*> stories,
                 days_between(last.story->lesson.date.value, story->lesson.date.value);
             test_cold(last, *story);
         }
-        course.lessons.push_back(std::move(lesson));
+        course.lessons.push_back(lesson);
     }
     course.aims = aims_of(course.lessons);
     course.passed = passed(course.lessons, library);

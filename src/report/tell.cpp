@@ -7,6 +7,7 @@
 #include "report/tell_last.hpp"
 
 #include <algorithm>
+#include <functional>
 
 namespace report {
 
@@ -51,7 +52,8 @@ page::Story tell(const Inputs& in, diag::Findings& findings) {
     if (in.table) {
         for (const auto& row : unit::measures)
             if (auto e = evidence_of(in, row.measure)) story.evidence.push_back(std::move(*e));
-        std::ranges::stable_partition(story.evidence, &Evidence::is_aim);
+        std::stable_partition(story.evidence.begin(), story.evidence.end(),
+                              std::mem_fn(&Evidence::is_aim));
     }
     // A cold block belongs to the change of the lesson before: only its record can say what was
     // kept.

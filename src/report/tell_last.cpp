@@ -123,7 +123,7 @@ std::vector<Homework> set_by(const record::Lesson& lesson, const CameBack& came)
         if (wish.stage) set.stage = *wish.stage;
         out.push_back(std::move(set));
     }
-    std::ranges::stable_partition(out, [&](const Homework& set) {
+    std::stable_partition(out.begin(), out.end(), [&](const Homework& set) {
         return std::ranges::find(going_on, set.drill, &Homework::drill) != going_on.end();
     });
     return out;
