@@ -2,9 +2,6 @@
 #include "cli/exit.hpp"
 #include "cli/keep.hpp"
 #include "cli/stop.hpp"
-#include "output/cairo_handle.hpp"
-#include "output/file.hpp"
-#include "text/font_set.hpp"
 
 #include <cstdio>
 #include <exception>
@@ -62,9 +59,7 @@ int wrong_use(const CLI::App& app, const CLI::ParseError& error, int argc, char*
     return cli::wrong_use;
 }
 
-} // namespace
-
-int main(int argc, char** argv) {
+int run(int argc, char** argv) {
     // A batch draws many sheets: what one gives back the next one takes, so keep it.
     mallopt(M_TRIM_THRESHOLD, 256 << 20);
     mallopt(M_MMAP_THRESHOLD, 64 << 20);
@@ -95,14 +90,16 @@ int main(int argc, char** argv) {
         return wrong_use(app, error, argc, argv);
     }
     cli::stop_cleanly();
+    if (!no_cache) cli::keep_drawings();
+    return runs.at(app.get_subcommands().front()->get_name())();
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
     try {
-        if (!no_cache) cli::keep_drawings();
-        return runs.at(app.get_subcommands().front()->get_name())();
-    } catch (const text::MissingFont& missing) {
-        std::cerr << "lessonleaf: " << missing.what() << "\n";
-    } catch (const output::CannotWrite& failed) {
-        std::cerr << "lessonleaf: " << failed.what() << "\n";
-    } catch (const std::exception& failed) {
+        return run(argc, argv);
+    } catch (const std::exception& failed) { // no font, no place to write
         std::cerr << "lessonleaf: " << failed.what() << "\n";
     }
     return cli::no_file;
