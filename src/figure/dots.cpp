@@ -78,13 +78,19 @@ void add_names(ink::Drawing& d, const Easel& easel, const DotInput& input, const
     d.size.height = foot + 3;
 }
 
-/// As many ticks as stand clear of each other, five at most.
-int ticks_for(const Easel& easel, unit::Measure measure, const Scale& scale, double size) {
+/// The smallest step, five ticks at most, whose ticks stand clear of each other.
+double clear_step(const Easel& easel, unit::Measure measure, const Scale& scale, double size) {
     const auto& style = easel.theme.setting(theme::Text::tick).style;
-    const double widest =
-        std::max(easel.type.line(tick_text(easel, measure, scale.least / size), style).width,
-                 easel.type.line(tick_text(easel, measure, scale.most / size), style).width);
-    return std::clamp(static_cast<int>((scale.to - scale.from) / (widest * 1.5)), 2, 5);
+    const double least = scale.least / size, most = scale.most / size;
+    double step = 0;
+    for (int n = 5; n >= 2; --n) {
+        step = pleasant_step(most - least, n);
+        double widest = 0;
+        for (const double v : ticks(least, most, step))
+            widest = std::max(widest, easel.type.line(tick_text(easel, measure, v), style).width);
+        if (step / (most - least) * (scale.to - scale.from) >= widest * 1.4) break;
+    }
+    return step;
 }
 
 } // namespace
@@ -136,7 +142,7 @@ ink::Drawing strip(const Easel& easel, const DotInput& input, const Scale& scale
     const double size =
         unit::size_of_unit(unit::row(input.measure).kind, easel.words.voice().units);
     const double least = scale.least / size, most = scale.most / size;
-    const double step = pleasant_step(most - least, ticks_for(easel, input.measure, scale, size));
+    const double step = clear_step(easel, input.measure, scale, size);
     for (const double v : ticks(least, most, step)) {
         const double x = scale(v * size);
         d.add(ink::Stroke{

@@ -3,6 +3,7 @@
 
 #include "ink/mark.hpp"
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -37,6 +38,10 @@ struct Section {
     bool right_hand = false; ///< starts on a right-hand page
     bool fresh_page = true;  ///< starts on a new page
     std::vector<Block> blocks;
+    /// What stands below the last block where that leaves at least `least_rest` points: made for
+    /// the height that is free.
+    std::function<ink::Drawing(double)> rest = {};
+    double least_rest = 0;
 };
 
 } // namespace page

@@ -35,9 +35,13 @@ std::size_t left_column(const std::vector<Line>& lines) {
     const auto good = [&](std::size_t cut) {
         return starts(cut) || (!starts(cut - 1) && !starts(cut + 1));
     };
-    const std::size_t half = (lines.size() + 1) / 2;
-    if (good(half) || half + 1 > lines.size()) return half;
-    return good(half + 1) ? half + 1 : std::max<std::size_t>(half, 2) - 1;
+    const std::size_t n = lines.size(), half = (n + 1) / 2;
+    std::size_t best = half;
+    for (const std::size_t cut : {half, half + 1, half - 1, half - 2})
+        if (cut > 0 && cut <= n && good(cut) &&
+            (!good(best) || std::max(cut, n - cut) < std::max(best, n - best)))
+            best = cut;
+    return best;
 }
 
 ink::Drawing two_columns(const std::vector<Line>& lines, double leading, double second) {

@@ -185,6 +185,7 @@ Section evidence_page(const figure::Easel& easel, const Story& story) {
     Section section{.name = "evidence",
                     .title =
                         easel.words.say(shots ? "page.evidence.question" : "page.checks.question")};
+    offer_lines(easel, section, easel.words.say("term.notice"));
     const double room = easel.theme.live(true).height;
     const auto build = [&](double millimetres, std::size_t rows) {
         section.blocks = {page_title(easel, section.title)};
@@ -197,10 +198,8 @@ Section evidence_page(const figure::Easel& easel, const Story& story) {
     // the tallest figure and the most rows with which all stands on one side
     for (std::size_t rows = 7; rows >= 3; --rows)
         if (built_to_fit(92, 59, 4, figure::mm, room,
-                         [&](double millimetres) { return build(millimetres, rows); })) {
-            fill_with_lines(easel, section.blocks, easel.words.say("term.notice"));
+                         [&](double millimetres) { return build(millimetres, rows); }))
             return section;
-        }
     // a second side is needed anyway: rows fill it before the small print ends it
     for (std::size_t rows = 7; rows >= 3; --rows)
         if (build(92, rows) <= 1.9 * room) break;

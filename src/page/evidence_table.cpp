@@ -41,9 +41,9 @@ Columns columns_of(const figure::Easel& easel, const std::vector<unit::Measure>&
     const bool narrow = all < 34 * easel.theme.setting(theme::Text::table).style.size;
     Columns c;
     c.all = all;
-    c.strip = std::max(all * 0.14, names + 8);
+    c.strip = std::max(all * (narrow ? 0.17 : 0.14), names + 8);
     const double value = all * (narrow ? 0.165 : 0.15);
-    c.strip_width = all * (narrow ? 0.26 : 0.34);
+    c.strip_width = all * (narrow ? 0.24 : 0.34);
     c.before = c.strip + c.strip_width + 8;
     c.after = c.before + value;
     c.change = c.after + value;

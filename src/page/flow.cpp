@@ -24,6 +24,7 @@ class Placer {
             sheet().marks.push_back(ink::Place{{live_.x, y_}, section.name});
         for (std::size_t i = 0; i < section.blocks.size(); ++i)
             block(section, i);
+        rest(section);
     }
 
     void blank() {
@@ -78,6 +79,13 @@ class Placer {
         for (std::size_t k = i; k < section.blocks.size(); ++k)
             need += section.blocks[k].space_before + section.blocks[k].height();
         if (need <= room()) y_ += room() - need;
+    }
+
+    void rest(const Section& section) {
+        constexpr double before = 20;
+        if (!section.rest || empty() || room() - before < section.least_rest) return;
+        y_ += before;
+        put({.name = "rest"}, section.rest(room()));
     }
 
     void pieces(const Section& section, const Block& b) {

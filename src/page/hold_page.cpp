@@ -2,6 +2,7 @@
 
 #include "figure/grip.hpp"
 #include "page/hold_words.hpp"
+#include "page/log_notes.hpp"
 #include "page/parts.hpp"
 
 #include <algorithm>
@@ -303,6 +304,7 @@ double heights_to_widths(const Story& story) {
 
 Section hold_page(const figure::Easel& easel, const Story& story) {
     Section section{.name = "hold", .title = easel.words.say("page.hold.question")};
+    offer_lines(easel, section, easel.words.say("notes.blank"));
     const double room = easel.theme.live(false).height;
     const auto build = [&](double k, bool with_strip) {
         section.blocks = hold_blocks(easel, story, columns(easel, 2) * k, with_strip);
@@ -315,7 +317,7 @@ Section hold_page(const figure::Easel& easel, const Story& story) {
         return section;
     const double least = std::max(0.58, smallest_hand / columns(easel, 2));
     if (!built_to_fit(1.05, least, 0.05, slope, room, [&](double k) { return build(k, false); }))
-        build(1, false); // then over two sides
+        build(std::max(0.85, least), false); // then over two sides, with room for words
     return section;
 }
 

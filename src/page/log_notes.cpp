@@ -187,6 +187,13 @@ ink::Drawing lines_to_write_on(const Easel& easel, std::string_view title, doubl
     return out;
 }
 
+void offer_lines(const Easel& easel, Section& section, std::string title) {
+    section.least_rest = lines_height(easel, least_lines);
+    section.rest = [easel, title = std::move(title)](double height) {
+        return lines_to_write_on(easel, title, column_width(easel), height);
+    };
+}
+
 void fill_with_lines(const Easel& easel, std::vector<Block>& blocks, std::string_view title,
                      double foot) {
     constexpr double before = 20;

@@ -28,9 +28,12 @@ ink::Drawing note_group(const figure::Easel& easel, const NoteGroup& group, doub
 ink::Drawing lines_to_write_on(const figure::Easel& easel, std::string_view title, double width,
                                double height);
 
+/// Lets lines to write on stand below the last block of a section that leaves room for them.
+void offer_lines(const figure::Easel& easel, Section& section, std::string title);
+
 /// Lines to write on, `foot` points short of the foot of a side that would else be left empty.
 void fill_with_lines(const figure::Easel& easel, std::vector<Block>& blocks, std::string_view title,
-                     double foot = 0);
+                     double foot);
 
 /// Blocks for a page: `over` across the page, two columns, lines below down to the foot. What is
 /// too full is set tighter step by step: the columns are cut where they are most even, then the

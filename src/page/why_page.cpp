@@ -1,6 +1,7 @@
 #include "page/why_page.hpp"
 
 #include "figure/flight_side.hpp"
+#include "page/flow.hpp"
 #include "page/log_notes.hpp"
 #include "page/parts.hpp"
 #include "page/why_inputs.hpp"
@@ -22,6 +23,8 @@ struct Plan {
     bool lean = true;    // the note on the lean stands under the ladder, else at the foot
     bool wide = false;   // words across the page, longer lines than are good to read
     std::size_t credits = 2;
+    double ladder = 110; // height of the ladder on a narrow side, millimetres
+    double square = 1;   // width of the scatter there, a part of the side's
 };
 
 constexpr double part_gap = 5; // points, inside a stack
@@ -133,7 +136,9 @@ void add_words(std::vector<Block>& blocks, const figure::Easel& easel, const Sto
                bool lean, bool wide) {
     const auto& w = easel.words;
     const double all = column_width(easel), em = easel.theme.setting(theme::Text::body).style.size;
-    if (const auto next = next_sentence(*story.ball, w); !next.empty() && story.lesson.suggestion)
+    const auto next = next_sentence(*story.ball, w);
+    const bool suggested = !next.empty() && story.lesson.suggestion;
+    if (suggested)
         blocks.push_back(text_block(
             easel, theme::Text::body,
             w.say("join.colon", {{"first", w.say("why.next.suggestion")}, {"second", next}}), 8,
@@ -143,10 +148,13 @@ void add_words(std::vector<Block>& blocks, const figure::Easel& easel, const Sto
     if (has_ranges(story)) notes.push_back(w.say("why.credit.range"));
     if (few_shots(*story.ball)) notes.push_back(w.say("why.few"));
     if (notes.empty()) return;
+    if (suggested) blocks.back().keep_with_next = true;
     if (wide)
         blocks.push_back(text_block(easel, theme::Text::small, joined(notes), 6, all));
     else
         add_small_print(blocks, easel, theme::Text::small, {joined(notes)}, 6);
+    for (Piece& piece : blocks.back().pieces) // no line of it alone on a side
+        piece.keeps_next = &piece != &blocks.back().pieces.back();
 }
 
 bool is_narrow(const figure::Easel& easel) {
@@ -158,8 +166,8 @@ bool is_narrow(const figure::Easel& easel) {
 void add_narrow(std::vector<Block>& blocks, const figure::Easel& easel, const Story& story,
                 const Plan& plan) {
     const double width = column_width(easel);
-    add_column(blocks, impact_parts(easel, story, width));
-    add_column(blocks, ladder_parts(easel, story, width, 110 * figure::mm, true));
+    add_column(blocks, impact_parts(easel, story, width * plan.square));
+    add_column(blocks, ladder_parts(easel, story, width, plan.ladder * figure::mm, true));
     add_column(blocks, flight_parts(easel, story, width, plan.above * figure::mm, plan));
     add_column(blocks, credit_parts(easel, story, width, 0, plan.credits));
     add_words(blocks, easel, story, true, plan.wide);
@@ -264,7 +272,12 @@ constexpr std::array<Size, 11> sizes{{{98, true, false},
 Plan plan_of(std::size_t parts, std::size_t size) {
     const auto [side, credits] = parts_shown[parts];
     const auto [scatter, lean, wide] = sizes[size];
-    return {scatter, scatter > 90 ? 50.0 : 42.0, side, lean, wide, credits};
+    return {.scatter = scatter,
+            .above = scatter > 90 ? 50.0 : 42.0,
+            .side = side,
+            .lean = lean,
+            .wide = wide,
+            .credits = credits};
 }
 
 std::vector<Block> why_blocks(const figure::Easel& easel, const Story& story, const Plan& plan) {
@@ -283,11 +296,35 @@ std::vector<Block> why_blocks(const figure::Easel& easel, const Story& story, co
 
 } // namespace
 
+namespace {
+
+/// How many sides the blocks take, without one that makes their number even.
+std::size_t sides(const figure::Easel& easel, const Section& section) {
+    const auto out = flow({section}, easel.theme, [](Sheet&, std::size_t, std::size_t) {});
+    return static_cast<std::size_t>(
+        std::ranges::count(out.book.sheets, section.name, &Sheet::name));
+}
+
+/// Narrow paper and large print: the largest figures with which no side more is needed.
+void set_narrow(Section& section, const figure::Easel& easel, const Story& story) {
+    std::size_t least = 0;
+    for (const double size : {1.0, 0.92, 0.84, 0.76}) {
+        Plan plan = plan_of(0, 0);
+        plan.above *= size, plan.ladder *= size, plan.square = size;
+        Section smaller = section;
+        smaller.blocks = why_blocks(easel, story, plan);
+        const std::size_t n = sides(easel, smaller);
+        if (least == 0 || n < least) section = std::move(smaller), least = n;
+    }
+}
+
+} // namespace
+
 Section why_page(const figure::Easel& easel, const Story& story) {
     Section section{.name = "why", .title = easel.words.say("page.why.question")};
     if (!story.ball || is_narrow(easel) || is_junior(story)) {
-        section.blocks = why_blocks(easel, story, plan_of(0, 0));
-        fill_with_lines(easel, section.blocks, easel.words.say("notes.blank"));
+        set_narrow(section, easel, story);
+        offer_lines(easel, section, easel.words.say("notes.blank"));
         return section;
     }
     const double room = easel.theme.live(true).height;

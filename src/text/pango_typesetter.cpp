@@ -244,7 +244,9 @@ std::vector<SetLine> PangoTypesetter::Engine::broken(std::string_view words,
         auto* line = static_cast<PangoLayoutLine*>(at->data);
         const std::string_view stretch(text + line->start_index,
                                        static_cast<std::size_t>(line->length));
-        out.push_back({visible_text(stretch), width_of(line), shape(line, text)});
+        SetShape set = shape(line, text);
+        out.push_back(
+            {visible_text(stretch), width_of(line) - set.narrowed, std::move(set.shaped)});
     }
     return out;
 }

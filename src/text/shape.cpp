@@ -48,7 +48,25 @@ bool draw(const PangoGlyphItem& item, const Stretch& stretch, int& pen, Run& run
     return run.glyphs.size() > before;
 }
 
-Run run_of(const PangoGlyphItem& item, const char* layout_text, int& pen) {
+/// Whether this is the space that no line breaks between a number and its unit.
+bool before_unit(const char* at, int bytes, const char* start) {
+    const auto byte = [&](int i) { return static_cast<unsigned char>(at[i]); };
+    if (bytes != 2 || byte(0) != 0xC2 || byte(1) != 0xA0 || at == start) return false;
+    const bool digit = byte(-1) >= '0' && byte(-1) <= '9';
+    const bool unit = byte(2) == '%' || (byte(2) >= 'A' && byte(2) <= 'z') ||
+                      (byte(2) == 0xC2 && byte(3) == 0xB0);
+    return digit && unit;
+}
+
+/// How much narrower that space is set, in Pango's units: a word's is too wide for it.
+int narrower(cairo_scaled_font_t* font) {
+    constexpr double part = 0.05; // of the letters' size
+    cairo_matrix_t size;
+    cairo_scaled_font_get_font_matrix(font, &size);
+    return static_cast<int>(size.xx * part * PANGO_SCALE);
+}
+
+Run run_of(const PangoGlyphItem& item, const char* layout_text, int& pen, int& narrowed) {
     Run run;
     run.backward = item.item->analysis.level % 2 != 0;
     auto* font = pango_cairo_font_get_scaled_font(PANGO_CAIRO_FONT(item.item->analysis.font));
@@ -56,7 +74,13 @@ Run run_of(const PangoGlyphItem& item, const char* layout_text, int& pen) {
     std::vector<std::string> texts;
     for (const auto& stretch : stretches(item)) {
         const auto before = run.glyphs.size();
-        if (!draw(item, stretch, pen, run)) continue;
+        const bool drawn = draw(item, stretch, pen, run);
+        if (!run.backward && before_unit(layout_text + item.item->offset + stretch.first_byte,
+                                         stretch.bytes, layout_text)) {
+            pen -= narrower(font);
+            narrowed += narrower(font);
+        }
+        if (!drawn) continue;
         texts.emplace_back(layout_text + item.item->offset + stretch.first_byte,
                            static_cast<std::size_t>(stretch.bytes));
         run.clusters.push_back({stretch.bytes, static_cast<int>(run.glyphs.size() - before)});
@@ -72,14 +96,15 @@ Run run_of(const PangoGlyphItem& item, const char* layout_text, int& pen) {
 
 } // namespace
 
-std::shared_ptr<const ink::Shaped> shape(PangoLayoutLine* line, const char* layout_text) {
+SetShape shape(PangoLayoutLine* line, const char* layout_text) {
     auto shaped = std::make_shared<ink::Shaped>();
-    int pen = 0;
+    int pen = 0, narrowed = 0;
     for (const GSList* at = line->runs; at; at = at->next) {
-        auto run = run_of(*static_cast<const PangoGlyphItem*>(at->data), layout_text, pen);
+        auto run =
+            run_of(*static_cast<const PangoGlyphItem*>(at->data), layout_text, pen, narrowed);
         if (!run.glyphs.empty()) shaped->runs.push_back(std::move(run));
     }
-    return shaped;
+    return {std::move(shaped), points(narrowed)};
 }
 
 } // namespace text

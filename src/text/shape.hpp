@@ -7,7 +7,12 @@
 
 namespace text {
 
-/// The glyphs of a line with its invisible characters left out.
-std::shared_ptr<const ink::Shaped> shape(PangoLayoutLine* line, const char* layout_text);
+struct SetShape {
+    std::shared_ptr<const ink::Shaped> shaped;
+    double narrowed = 0; ///< points that it is shorter than Pango measured
+};
+
+/// The glyphs of a line with its invisible characters left out and the spaces before units small.
+SetShape shape(PangoLayoutLine* line, const char* layout_text);
 
 } // namespace text

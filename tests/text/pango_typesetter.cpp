@@ -217,3 +217,16 @@ TEST_CASE("a family outside the set or not installed is named with its package")
     text::check_fonts(here);
     CHECK(here.clean());
 }
+
+TEST_CASE("the gap before a unit is smaller than a word's, and nothing else is") {
+    const text::PangoTypesetter setter;
+    const auto width = [&](const char* words) { return setter.line(words, style()).width; };
+    for (const char* unit : {"%", "yd", "°C", "km/h"}) {
+        const std::string with_gap = std::string("80\u00A0") + unit,
+                          words = std::string("80 ") + unit;
+        CHECK(width(with_gap.c_str()) == Approx(width(words.c_str()) - 0.5).margin(0.01));
+        CHECK(text_of(setter.line(with_gap, style())) == with_gap);
+    }
+    CHECK(width("1\u00A0000") == Approx(width("1 000")).margin(0.01));
+    CHECK(width("a\u00A0b") == Approx(width("a b")).margin(0.01));
+}
