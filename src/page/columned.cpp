@@ -67,7 +67,7 @@ void add_small_print(std::vector<Block>& blocks, const figure::Easel& easel, the
                      const std::vector<std::string>& paragraphs, double space_before) {
     const auto& setting = easel.theme.setting(text);
     const double all = column_width(easel), half = (all - gutter) / 2;
-    if (all <= setting.style.size * widest_measure * 1.2) {
+    if (all <= setting.style.size * widest_measure * 1.3) {
         for (const auto& words : paragraphs)
             blocks.push_back(
                 text_block(easel, text, words,

@@ -12,8 +12,8 @@
 
 namespace page {
 
-/// The widest that running text is set, em: about 75 letters, the most that an eye follows back.
-inline constexpr double widest_measure = 36;
+/// The widest that running text is set, em: 75 to 80 letters, the most that an eye finds back from.
+inline constexpr double widest_measure = 33;
 
 /// Width of the column for content, points. The same on right-hand and left-hand pages.
 double column_width(const figure::Easel& easel);
