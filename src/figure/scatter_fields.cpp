@@ -51,14 +51,15 @@ double covered(const ink::Rect& box, const ink::Rect& other) {
 }
 
 /// What speaks against words in this box.
-double cost(const FieldPlan& p, const Field& f, const ink::Rect& box) {
+double cost(const FieldPlan& p, const Field& f, const std::vector<ink::Rect>& others,
+            const ink::Rect& box) {
     const auto over = [&](const std::vector<ink::Rect>& marks) {
         return static_cast<double>(
             std::ranges::count_if(marks, [&](const auto& m) { return m.overlaps(box); }));
     };
     const Range start = range(p, box, p.face_share, 1 - p.face_share), curve = range(p, box, 1, -1),
                 face = range(p, box, 1, 0), path = range(p, box, 0, 1);
-    double sum = 30 * over(p.shots) + 60 * over(p.middles);
+    double sum = 30 * over(p.shots) + 60 * over(p.middles) + 500 * over(others);
     const auto outside = [](const Range& r, double sign) { // which part lies in another field
         const double part = (sign > 0 ? -r.least : r.most) / (r.most - r.least);
         return part > 0 ? 6 + 60 * std::min(part, 1.0) : 0;
@@ -72,7 +73,8 @@ double cost(const FieldPlan& p, const Field& f, const ink::Rect& box) {
     return sum + 4 * std::hypot(dx, dy);
 }
 
-ink::Rect best_place(const FieldPlan& p, const Field& f, double width, double height) {
+ink::Rect best_place(const FieldPlan& p, const Field& f, const std::vector<ink::Rect>& others,
+                     double width, double height) {
     constexpr int steps = 16;
     constexpr double edge = 3;
     ink::Rect best;
@@ -82,7 +84,7 @@ ink::Rect best_place(const FieldPlan& p, const Field& f, double width, double he
             const ink::Rect box{p.box.x + edge + (p.box.width - 2 * edge - width) * i / steps,
                                 p.box.y + edge + (p.box.height - 2 * edge - height) * k / steps,
                                 width, height};
-            if (const double c = cost(p, f, box); c < least) least = c, best = box;
+            if (const double c = cost(p, f, others, box); c < least) least = c, best = box;
         }
     return best;
 }
@@ -99,7 +101,7 @@ std::vector<ink::Rect> draw_fields(ink::Drawing& d, const Easel& easel, const Fi
         const std::array words{easel.words.say(key + ".start"), easel.words.say(key + ".turn")};
         const double width = std::max(easel.type.line(words[0], style).width,
                                       easel.type.line(words[1], style).width);
-        const ink::Rect box = best_place(plan, f, width + 4, 2 * leading + 3);
+        const ink::Rect box = best_place(plan, f, boxes, width + 4, 2 * leading + 3);
         d.add(ink::Fill{ink::Path::rect(box), ink::white});
         const double x = f.align == text::Align::left     ? box.x + 2
                          : f.align == text::Align::centre ? box.x + box.width / 2

@@ -21,10 +21,15 @@ struct Frame {
 };
 
 double names_width(const Easel& easel, const DotInput& input) {
-    double width = 0;
-    for (const DotRow& row : input.rows)
+    const auto& tick = easel.theme.setting(theme::Text::tick).style;
+    double width = 0, number = easel.type.line("00", tick).width;
+    for (const DotRow& row : input.rows) {
         width = std::max(width, easel.type.line(row.name, bold(easel, theme::Text::label)).width);
-    return width + 24;
+        for (const Dot& dot : row.dots)
+            if (dot.number > 99)
+                number = std::max(number, easel.type.line(std::to_string(dot.number), tick).width);
+    }
+    return width + number + 14;
 }
 
 /// One block: its name, every shot as a stem from the target line, its middle shot.
