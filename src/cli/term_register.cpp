@@ -57,7 +57,7 @@ void check_register(const record::Term& term, const diag::Source& source,
     tell_strangers(term, known, findings);
     for (const auto& [code, count] : taught)
         if (std::ranges::none_of(term.students,
-                                 [&](const auto& s) { return s.code.value == code; }))
+                                 [&code = code](const auto& s) { return s.code.value == code; }))
             findings.warning(source.whole(),
                              diag::quote(code) + " has " +
                                  (count == 1 ? "a lesson" : std::to_string(count) + " lessons") +
