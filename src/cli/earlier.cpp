@@ -75,6 +75,12 @@ std::unique_ptr<Read> read_one(const Workshop& workshop, const record::Lesson& n
 
 } // namespace
 
+void keep_target(Read& read) {
+    record::Lesson& now = read.lesson;
+    if (read.earlier.empty() || now.has_before || now.has_after || now.target.any()) return;
+    now.target = read.earlier.front()->lesson.target;
+}
+
 void read_earlier(const Workshop& workshop, Read& read, const fs::path& record) {
     std::error_code gone;
     fs::path at = record;

@@ -9,4 +9,7 @@ namespace cli {
 /// told on the line that names it; a lesson further back that cannot be read ends the row.
 void read_earlier(const Workshop& workshop, Read& read, const fs::path& record);
 
+/// A lesson that looked at no hold still aims at the one of the lesson before.
+void keep_target(Read& read);
+
 } // namespace cli

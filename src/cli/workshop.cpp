@@ -308,7 +308,10 @@ std::unique_ptr<Read> Workshop::read_alone(const fs::path& record) const {
 
 std::unique_ptr<Read> Workshop::read(const fs::path& record) const {
     auto read = read_alone(record);
-    if (read->readable && read->findings.clean()) read_earlier(*this, *read, record);
+    if (read->readable && read->findings.clean()) {
+        read_earlier(*this, *read, record);
+        keep_target(*read);
+    }
     if (!read->earlier.empty())
         doubt_returned(read->lesson, read->earlier.front()->lesson, read->findings);
     return read;

@@ -81,9 +81,12 @@ Fit face(const Observed& seen) {
     return Rule{"reason.face-off", {"F1", ball_starts_off ? "F4" : "F3"}};
 }
 
+/// No kettle for a child.
+std::string steady_hold(const Observed& seen) { return seen.junior ? "H1" : "H5"; }
+
 Fit face_spread(const Observed& seen) {
     if (!seen.face || seen.face->width() <= face_wide) return {};
-    return Rule{"reason.face-spread", {"H5", "F6"}};
+    return Rule{"reason.face-spread", {steady_hold(seen), "F6"}};
 }
 
 Fit start_line(const Observed& seen) {
@@ -145,8 +148,8 @@ constexpr RuleOf rules[] = {both_to_one_side,
                             tired,
                             speed};
 
-/// Drills that fit anybody, in the order in which they fill up `next`.
-constexpr const char* for_anybody[] = {"H5", "F6", "A1", "S5", "H7"};
+/// Drills that fit anybody after a steady hold, in the order in which they fill up `next`.
+constexpr const char* for_anybody[] = {"F6", "A1", "S5", "H7"};
 
 bool holds(const std::vector<std::string>& ids, const std::string& id) {
     return std::ranges::find(ids, id) != ids.end();
@@ -164,7 +167,7 @@ Proposal propose(const Observed& seen) {
     std::vector<Rule> fits;
     if (auto fit = hold(seen)) fits.push_back(std::move(*fit));
     if (seen.shots < fewest_shots) {
-        fits.push_back({"reason.first-look", {"H5"}});
+        fits.push_back({"reason.first-look", {steady_hold(seen)}});
     } else {
         for (const auto rule : rules)
             if (auto fit = rule(seen)) fits.push_back(std::move(*fit));
@@ -174,6 +177,7 @@ Proposal propose(const Observed& seen) {
     for (const auto& fit : fits)
         for (const auto& id : fit.ids)
             offer(proposal, id);
+    offer(proposal, steady_hold(seen));
     for (const char* id : for_anybody)
         offer(proposal, id);
     return proposal;

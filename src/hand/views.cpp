@@ -25,7 +25,7 @@ constexpr const char *club_from = "club from", *club_towards = "club towards";
 enum class Reach : std::uint8_t { club, hand }; ///< how far the golfer's eye follows the handle
 
 bool has_half(const Wish& wish) {
-    const auto& counted = wish.seen.knuckles ? wish.seen.knuckles : wish.target.knuckles;
+    const auto& counted = wish.seen.knuckles;
     return counted && std::floor(*counted) != *counted;
 }
 
@@ -73,13 +73,16 @@ Picture golfers_eye(const Pose& pose, Limbs l, Reach reach = Reach::club) {
         if (views[f].share < knuckle_share && !half) continue;
         const Dot at = plate.page(l, views[f].at);
         plate.anchor(names[n++], at);
-        add_tick(plate, at, unit_vector(at - middle), k, views[f].share < knuckle_share);
+        if (pose.wish().seen.knuckles)
+            add_tick(plate, at, unit_vector(at - middle), k, views[f].share < knuckle_share);
     }
     const Crease crease = v_crease(l);
     const Dot fork = plate.page(l, crease.fork), root = plate.page(l, crease.end);
     const double v = in_radians(pose.v_shown());
     const Dot points{std::sin(v), std::cos(v)}; // the butt is straight down the page
-    add_arrow(plate, fork + points * (6 * k), fork + points * (length(root - fork) + 12 * k), k);
+    if (pose.wish().seen.v)
+        add_arrow(plate, fork + points * (6 * k), fork + points * (length(root - fork) + 12 * k),
+                  k);
     plate.anchor("V fork", fork);
     plate.anchor("V end", root);
     plate.anchor("thumb tip", plate.page(l, l.thumb[3] + l.thumb_up * l.body.thumb_radius[3]));
@@ -300,7 +303,7 @@ Picture strip(double knuckles, Build build, bool glove) {
     Wish wish;
     wish.build = build;
     wish.glove = glove;
-    wish.target.knuckles = knuckles;
+    wish.seen.knuckles = knuckles;
     return draw(Pose(wish), View::close_up);
 }
 

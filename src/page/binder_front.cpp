@@ -83,7 +83,7 @@ ink::Drawing facts(const Easel& easel, const Course& course, double width) {
     for (const Attended& lesson : course.lessons)
         if (!lesson.story->lesson.student.says.empty()) says = lesson.story->lesson.student.says;
     if (!says.empty()) says = w.say("one.goal-says", {{"words", says}});
-    add("binder.goal", Text::coach, says);
+    add("binder.goal", Text::lead, says);
     if (now.aim)
         add("binder.aim", Text::lead,
             w.say("measure." + key_of(now.aim->measure.value)) + ", " +

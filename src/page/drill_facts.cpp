@@ -209,8 +209,11 @@ ink::Drawing drill_steps(const Easel& easel, const std::vector<std::string>& ste
     return out;
 }
 
-ink::Drawing drill_cue(const Easel& easel, std::string_view cue, double width) {
+ink::Drawing drill_cue(const Easel& easel, const Cue& cues, double width) {
+    const std::string& cue = cues.own.empty() ? cues.drills : cues.own;
+    if (cue.empty()) return {};
     theme::Setting setting = easel.theme.setting(Text::cue);
+    if (!cues.own.empty()) setting.style.family = easel.theme.setting(Text::coach).style.family;
     const double least = setting.style.size, leading = setting.leading / least;
     for (double size = 30; size > least; size -= 1) {
         ink::Style style = setting.style;

@@ -37,7 +37,12 @@ ink::Drawing drill_steps(const figure::Easel& easel, const std::vector<std::stri
                          double width, theme::Text letters = theme::Text::step);
 
 /// The one cue between two strong rules, as large as one line allows.
-ink::Drawing drill_cue(const figure::Easel& easel, std::string_view cue, double width);
+/// `own` is the coach's cue and comes in the coach's letter; one without text gives an empty
+/// drawing.
+struct Cue {
+    std::string own, drills;
+};
+ink::Drawing drill_cue(const figure::Easel& easel, const Cue& cue, double width);
 
 /// "label | words", the label as high as the words' first line.
 ink::Drawing drill_fact(const figure::Easel& easel, std::string_view label, std::string_view words,

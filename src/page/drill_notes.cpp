@@ -21,7 +21,7 @@ NoteGroup what_came_back(const Easel& easel, const Story& story) {
     for (const auto& back : story.lesson.returned)
         if (!back.words.empty())
             group.notes.push_back(
-                {{}, easel.words.say("one.goal-says", {{"words", back.words}}), Text::coach});
+                {{}, easel.words.say("one.goal-says", {{"words", back.words}}), Text::body});
     return group;
 }
 

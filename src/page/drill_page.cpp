@@ -100,6 +100,7 @@ class Composer {
     double label_width() const {
         return easel_.theme.setting(Text::label).style.size * (two_sides_ ? 7.4 : 9.2);
     }
+    Cue cue() const { return {chosen().wish.cue, drill().cue}; }
     const std::string& wished(const std::string& wish, const std::string& own) const {
         return wish.empty() ? own : wish;
     }
@@ -144,12 +145,9 @@ class Composer {
     ink::Drawing how(const Level& level) const {
         const double right = width() * (junior_ ? 0.42 : 0.34), gutter = 18;
         const double left = width() - right - gutter;
-        const std::string& cue = wished(chosen().wish.cue, drill().cue);
         const ink::Drawing needs = drill_needs(easel_, drill(), right);
         const ink::Drawing done = drill_steps(easel_, steps(), left);
-        const auto thought = [&](double wide) {
-            return cue.empty() ? ink::Drawing{} : drill_cue(easel_, cue, wide);
-        };
+        const auto thought = [&](double wide) { return drill_cue(easel_, cue(), wide); };
         if (!level.picture)
             return side_by_side({{done, 0}, {stacked({needs, thought(right)}, 8), left + gutter}});
         const ink::Drawing text = stacked({done, thought(left)}, 9);
@@ -297,8 +295,8 @@ class Composer {
             side.add(
                 drill_steps(easel_, steps(), width(), level.large_steps ? Text::step : Text::body),
                 10);
-            const std::string& cue = wished(chosen().wish.cue, drill().cue);
-            if (!cue.empty()) side.add(drill_cue(easel_, cue, width()), 12);
+            if (ink::Drawing thought = drill_cue(easel_, cue(), width()); thought.size.height > 0)
+                side.add(std::move(thought), 12);
             side.add(facts(level, Facts::doing), 12);
             return side;
         });

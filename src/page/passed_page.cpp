@@ -43,9 +43,10 @@ ink::Drawing how(const Easel& easel, const PassedDrill& passed, const HoldPictur
     const double width = column_width(easel), right = width * 0.34, gutter = 18;
     const double left = width - right - gutter;
     auto steps = junior && !drill.junior_steps.empty() ? drill.junior_steps : drill.steps;
-    const std::string cue = first_of(passed.wish ? passed.wish->cue : std::string(), drill.cue);
     std::vector<ink::Drawing> text{drill_steps(easel, steps, left)};
-    if (!cue.empty()) text.push_back(drill_cue(easel, cue, left));
+    const Cue cue{passed.wish ? passed.wish->cue : std::string(), drill.cue};
+    if (ink::Drawing thought = drill_cue(easel, cue, left); thought.size.height > 0)
+        text.push_back(std::move(thought));
     std::vector<ink::Drawing> beside;
     if (!drill.picture.empty()) {
         std::optional<ink::Drawing> ready;

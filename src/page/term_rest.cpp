@@ -138,7 +138,7 @@ Section term_practice(const Easel& easel, const Termly& student) {
                 logs.push_back(log_row(easel, date, drill));
                 if (!drill.back.words.empty())
                     sentences.push_back(tagged(
-                        figure::paragraph(easel, Text::coach,
+                        figure::paragraph(easel, Text::lead,
                                           w.say("one.goal-says", {{"words", drill.back.words}}),
                                           width),
                         "P"));
@@ -166,7 +166,7 @@ Section term_practice(const Easel& easel, const Termly& student) {
     }
     if (student.entry && !student.entry->words.empty())
         sentences.push_back(tagged(
-            figure::paragraph(easel, Text::coach,
+            figure::paragraph(easel, Text::lead,
                               w.say("one.goal-says", {{"words", student.entry->words}}), width),
             "P"));
     if (!sentences.empty()) {

@@ -70,6 +70,18 @@ void read_grip(const yaml::Field& field, unit::Grip& grip, bool& has, diag::Span
     has = grip.any();
 }
 
+/// Where no target is named for them, the hold the lesson ended with is the one to keep.
+void keep_what_was_reached(Lesson& lesson) {
+    const auto keep = [&](auto member) {
+        if (!(lesson.target.*member)) lesson.target.*member = lesson.after.*member;
+    };
+    keep(&unit::Grip::knuckles);
+    keep(&unit::Grip::v);
+    keep(&unit::Grip::thumb_side);
+    keep(&unit::Grip::thumb_length);
+    keep(&unit::Grip::join);
+}
+
 } // namespace
 
 void read_grips(const yaml::Field& field, Lesson& lesson) {
@@ -81,6 +93,7 @@ void read_grips(const yaml::Field& field, Lesson& lesson) {
     bool has_target = false;
     diag::Span target_span;
     read_grip(field.at("target"), lesson.target, has_target, target_span);
+    keep_what_was_reached(lesson);
     for (const yaml::Field& view : field.at("show").items())
         if (const auto index = view.one_of(views))
             lesson.views.push_back({std::string(views[*index]), view.span()});

@@ -105,7 +105,7 @@ std::optional<figure::StrengthInput> strength_of(const record::Lesson& lesson) {
     const hand::Wish plain = wish_of(lesson, {});
     for (std::size_t i = 0; i < in.hands.size(); ++i) {
         hand::Wish wish{.build = plain.build, .glove = plain.glove};
-        wish.target.knuckles = figure::strip_knuckles[i];
+        wish.seen.knuckles = figure::strip_knuckles[i];
         in.hands[i] = hand::album().picture(wish, View::close_up);
     }
     return in;

@@ -15,7 +15,7 @@ constexpr std::array<Letters, text_count> letters{{
     {12.5, 17, 19, 400, true}, // coach
     {16, 21.5, 20, 400, true}, // coach_large
     {12.5, 17, 19, 400},       // step
-    {17, 22, 22, 500, true},   // cue
+    {17, 22, 22, 500},         // cue
     {9.5, 13, 14.5, 700},      // label
     {9.5, 12.5, 14.5, 400},    // caption
     {9, 12, 14, 400},          // small

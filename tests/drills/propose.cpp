@@ -174,6 +174,10 @@ TEST_CASE("fewer than five shots leave the choice to the coach") {
     seen.face = Middle{8, 7, 9};
     expect(seen, {"H5"}, "reason.first-look");
     expect(Observed{}, {"H5"}, "reason.first-look");
+    Observed child;
+    child.junior = true; // no kettle
+    expect(child, {"H1"}, "reason.first-look");
+    CHECK(std::ranges::count(propose(child).next, "H5") == 0);
 }
 
 TEST_CASE("three more are offered, none twice") {

@@ -158,6 +158,15 @@ TEST_CASE("what was not looked at stays empty") {
     CHECK(r.lesson.before == unit::Grip{});
 }
 
+TEST_CASE("the hold a lesson ended with is the one to keep, unless a target is named") {
+    const std::string ended = least + "grip: {after: {lay: palm, knuckles: 3, V: trail shoulder}";
+    const Reading kept(ended + "}\n"), named(ended + ", target: {knuckles: 2}}\n");
+    CHECK(kept.lesson.target.knuckles == 3.0);
+    CHECK(kept.lesson.target.v == unit::VPoint::trail_shoulder);
+    CHECK(!kept.lesson.target.lay); // a palm is never the aim of itself
+    CHECK(named.lesson.target.knuckles == 2.0);
+}
+
 TEST_CASE("every part left out in turn never stops the reading") {
     const std::string whole = example("right-hand");
     std::vector<std::string> lines;
