@@ -12,7 +12,6 @@
 #include <cstring>
 #include <filesystem>
 #include <mutex>
-#include <utility>
 
 namespace output {
 
@@ -96,9 +95,17 @@ class Beside {
     Beside(const fs::path& target, const std::string& called)
         : name_((target.parent_path() / ("." + target.filename().string() + mark + "XXXXXX"))
                     .string()) {
-        handle_ = mkostemp(name_.data(), O_CLOEXEC);
-        if (handle_ < 0) fail(called, reason(errno));
-        ::flock(handle_, LOCK_EX | LOCK_NB); // tells a run at work from one that was cut off
+        // The lock tells a run at work from one that was cut off. Until it is held a sweep may take
+        // the file for a leftover: then another one is begun.
+        constexpr int most_tries = 100; // a file system may not count its links
+        const std::string unnamed = name_;
+        for (int i = 0; i < most_tries && !is_claimed(); ++i) {
+            if (handle_ >= 0) ::close(handle_);
+            name_ = unnamed;
+            handle_ = mkostemp(name_.data(), O_CLOEXEC);
+            if (handle_ < 0) fail(called, reason(errno));
+            ::flock(handle_, LOCK_EX);
+        }
     }
     Beside(const Beside&) = delete;
     Beside& operator=(const Beside&) = delete;
@@ -115,13 +122,18 @@ class Beside {
         const mode_t mask = creation_mask();
         const mode_t mode = ::stat(target.c_str(), &old) == 0 ? old.st_mode & 0777 : 0666 & ~mask;
         if (::fchmod(handle_, mode) != 0 || ::fsync(handle_) != 0) return errno;
-        const int closed = ::close(std::exchange(handle_, -1));
-        if (closed != 0 || ::rename(name_.c_str(), target.c_str()) != 0) return errno;
+        // Closed only under its final name: the lock guards the other one.
+        if (::rename(name_.c_str(), target.c_str()) != 0) return errno;
         kept_ = true;
         return 0;
     }
 
   private:
+    bool is_claimed() const {
+        struct stat now {};
+        return handle_ >= 0 && ::fstat(handle_, &now) == 0 && now.st_nlink > 0;
+    }
+
     std::string name_;
     int handle_ = -1;
     bool kept_ = false;

@@ -4,8 +4,10 @@
 
 #include <catch2/catch.hpp>
 
+#include <atomic>
 #include <csignal>
 #include <filesystem>
+#include <fstream>
 #include <sys/resource.h>
 #include <sys/wait.h>
 #include <thread>
@@ -128,4 +130,26 @@ TEST_CASE("the end waits for the files under way, however many want to follow") 
     CHECK(WIFEXITED(status));
     CHECK(WEXITSTATUS(status) == 0);
     CHECK(entries(folder) == 8);
+}
+
+TEST_CASE("a sweep never takes the file of a writer at work for a leftover") {
+    const auto folder = fresh_folder();
+    std::ofstream(folder / ".old.pdf.unfinished-abc123") << "cut off";
+    std::atomic<bool> over = false;
+    std::thread broom([&] {
+        while (!over)
+            output::sweep((folder / "").string());
+    });
+    int failed = 0;
+    for (int i = 0; i < 1000; ++i) {
+        try {
+            output::write_file((folder / std::to_string(i)).string(), "a sheet");
+        } catch (const output::CannotWrite&) {
+            ++failed;
+        }
+    }
+    over = true;
+    broom.join();
+    CHECK(failed == 0);
+    CHECK(entries(folder) == 1000); // and the leftover is gone
 }
