@@ -245,11 +245,11 @@ class TermRun {
         }
         auto overview = report::overview_report(easel, term_, entries, missing());
         faults(overview, "the overview");
-        files.overview(std::move(overview.book));
+        files.overview(overview.book);
         if (term_.group_page && courses.size() >= page::students_for_group) {
             auto group = report::group_report(easel, term_, courses);
             faults(group, "the group page");
-            files.group(std::move(group.book));
+            files.group(group.book);
         } else if (term_.group_page) {
             std::cerr << "lessonleaf: fewer than five students, so there is no group page\n";
         }

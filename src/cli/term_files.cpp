@@ -74,13 +74,13 @@ bool TermFiles::student(const std::string& code, const Receiver& receiver, page:
     return true;
 }
 
-void TermFiles::overview(page::Book book) {
+void TermFiles::overview(const page::Book& book) {
     const std::string file = "coach-only" + ending_ + ".pdf";
     const std::string pages = std::to_string(book.sheets.size());
     others_.push_back({"", file, pages, "", "", write(file, output::pdf(book))});
 }
 
-void TermFiles::group(page::Book book) {
+void TermFiles::group(const page::Book& book) {
     const std::string file = "group" + ending_ + ".pdf";
     const std::string pages = std::to_string(book.sheets.size());
     others_.push_back({"", file, pages, "", "", write(file, output::pdf(book))});

@@ -24,8 +24,8 @@ class TermFiles {
     /// Students in the order of the register. False, and nothing written, when another code has
     /// given its file that name ("A-1" and "A 1").
     bool student(const std::string& code, const Receiver& receiver, page::Book book);
-    void overview(page::Book book);
-    void group(page::Book book);
+    void overview(const page::Book& book);
+    void group(const page::Book& book);
     /// Where each student's pages are in the printer's file, behind `before` pages.
     std::vector<page::PileRow> pile(std::size_t before) const;
     /// The proof sheet and then everybody.
