@@ -34,12 +34,15 @@ std::string pad(const Grip& g, const words::Speaker& w) {
 std::string gap_words(const Grip& g, const words::Speaker& w) {
     return g.gap ? w.say(*g.gap ? "grip.gap.yes" : "grip.gap.no") : std::string();
 }
-std::string knuckles(const Grip& g, const words::Speaker& w) {
-    if (!g.knuckles) return {};
-    const double whole = std::floor(*g.knuckles); // halves are written as one says them: "½", "1½"
-    if (*g.knuckles - whole != 0.5)
-        return words::fixed(*g.knuckles, whole == *g.knuckles ? 0 : 1, w.language());
+/// Halves as one says them: "½", "1½".
+std::string counted(double knuckles, const words::Speaker& w) {
+    const double whole = std::floor(knuckles);
+    if (knuckles - whole != 0.5)
+        return words::fixed(knuckles, whole == knuckles ? 0 : 1, w.language());
     return (whole > 0 ? words::fixed(whole, 0, w.language()) : std::string()) + "½";
+}
+std::string knuckles(const Grip& g, const words::Speaker& w) {
+    return g.knuckles ? counted(*g.knuckles, w) : std::string();
 }
 std::string v_words(const Grip& g, const words::Speaker& w) {
     if (!g.v) return {};
@@ -164,10 +167,10 @@ LookCount count_looks(const record::Lesson& lesson) {
 
 std::vector<std::string> look_lines(const record::Lesson& lesson, const words::Speaker& words) {
     std::vector<std::string> out;
+    const double wanted = wanted_knuckles(lesson);
+    const words::Holes number{{"n", wanted}, {"said", counted(wanted, words)}};
     for (int i = 1; i <= 6; ++i)
-        out.push_back(
-            words.say("check." + std::to_string(i),
-                      i == 5 ? words::Holes{{"n", wanted_knuckles(lesson)}} : words::Holes{}));
+        out.push_back(words.say("check." + std::to_string(i), i == 5 ? number : words::Holes{}));
     return out;
 }
 
