@@ -40,7 +40,10 @@ class Check {
             carry();
             check_short_carry(table_, source_, findings_);
         }
-        if (!start_side()) check_start_range(table_, source_, findings_);
+        if (!start_side()) {
+            check_start_range(table_, source_, findings_);
+            if (!doubted.landing) check_landing_side(table_, source_, findings_);
+        }
         turn_side();
         face_to_path();
     }

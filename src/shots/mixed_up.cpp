@@ -31,6 +31,32 @@ Odd nearly_all(const Table& table, Rule rule) {
     return judged >= fewest && odd.count * 5 >= judged * 4 ? odd : Odd{};
 }
 
+/// Every shot that counts and breaks `rule`, in the order of the table.
+template <class Rule>
+std::vector<const Shot*> each(const Table& table, Rule rule) {
+    std::vector<const Shot*> found;
+    for (const Shot& shot : table.shots)
+        if (shot.set_aside.empty() && rule(shot).value_or(false)) found.push_back(&shot);
+    return found;
+}
+
+Odd odd_of(const std::vector<const Shot*>& shots) {
+    return {shots.empty() ? nullptr : shots.front(), shots.size()};
+}
+
+/// " (the other lines: 3, 4 and 9)"; empty for one shot, and for so many that nobody reads them.
+std::string other_lines(const std::vector<const Shot*>& shots) {
+    constexpr std::size_t most = 12;
+    if (shots.size() < 2 || shots.size() > most) return {};
+    std::string out = shots.size() == 2 ? " (the other line: " : " (the other lines: ";
+    for (std::size_t i = 1; i < shots.size(); ++i)
+        out += (i == 1                  ? ""
+                : i + 1 == shots.size() ? " and "
+                                        : ", ") +
+               std::to_string(shots[i]->line);
+    return out + ")";
+}
+
 /// A ball that lands farther to the side than it carries left at more than 45 degrees.
 std::optional<bool> wider_than_long(const Shot& shot) {
     const auto carry = shot[Measure::carry], offline = shot[Measure::offline];
@@ -68,6 +94,19 @@ std::optional<double> outside(const Shot& shot, Measure measure) {
     return std::max(std::min(*face, *path) - *value, *value - std::max(*face, *path));
 }
 
+/// A ball that starts to one side and curves further to it, and yet lands on the other. A tenth of
+/// the carry is left to the wind; common practice, no source.
+std::optional<bool> lands_across(const Shot& shot) {
+    constexpr double least_start = 1, wind_part = 0.1;
+    const auto face = shot[Measure::face], path = shot[Measure::path], start = shot[Measure::start],
+               carry = shot[Measure::carry], offline = shot[Measure::offline];
+    if (!face || !path || !start || !carry || !offline) return std::nullopt;
+    const double side = *start > 0 ? 1 : -1;
+    if (std::abs(*start) < least_start || (*face - *path) * side < 0) return std::nullopt;
+    const double straight = *carry * std::tan(unit::radians(unit::Degrees{*start}));
+    return *offline * side < 0 && std::abs(*offline - straight) > wind_part * *carry;
+}
+
 } // namespace
 
 Doubted check_mixed_up(const Table& table, const diag::Source& source, diag::Findings& findings,
@@ -99,11 +138,19 @@ Doubted check_mixed_up(const Table& table, const diag::Source& source, diag::Fin
 
 void check_start_range(const Table& table, const diag::Source& source, diag::Findings& findings) {
     constexpr double off_centre = 6; // what a strike off the centre may add; common practice
-    const Odd odd = nearly_all(table, [&](const Shot& shot) -> std::optional<bool> {
+    const auto far_outside = [&](const Shot& shot) -> std::optional<bool> {
         const auto off = outside(shot, Measure::start);
         return off ? std::optional(*off > off_centre) : std::nullopt;
-    });
-    if (!odd.first) return;
+    };
+    const auto rows = each(table, far_outside);
+    if (rows.empty()) return;
+    const Odd odd = nearly_all(table, far_outside);
+    if (!odd.first)
+        return warn(table, odd_of(rows), place_of(*rows.front(), Measure::start, source),
+                    "balls start between path and face, and 'start' is far outside them",
+                    "check the sides of face, path and start in this line" + other_lines(rows) +
+                        "; a strike far off the centre can be set aside",
+                    findings);
     const Odd fits = nearly_all(table, [&](const Shot& shot) -> std::optional<bool> {
         const auto off = outside(shot, Measure::launch);
         return off ? std::optional(*off <= off_centre) : std::nullopt;
@@ -113,6 +160,18 @@ void check_start_range(const Table& table, const diag::Source& source, diag::Fin
          fits.first ? "have 'start' and 'launch' changed places? check 'shots: columns' and the "
                       "table's first line"
                     : "check that the right columns are named, and 'sign' under 'shots'",
+         findings);
+}
+
+void check_landing_side(const Table& table, const diag::Source& source, diag::Findings& findings) {
+    const auto rows = each(table, lands_across);
+    if (rows.empty()) return;
+    const bool column = nearly_all(table, lands_across).first;
+    warn(table, odd_of(rows), place_of(*rows.front(), Measure::offline, source),
+         "the ball starts and curves to one side, and 'offline' is on the other",
+         column ? "check 'sign' under 'shots' in the record; if only 'offline' counts the other "
+                  "way, turn its signs in the table"
+                : "check the sides in this line" + other_lines(rows),
          findings);
 }
 

@@ -15,8 +15,12 @@ struct Doubted {
 Doubted check_mixed_up(const Table& table, const diag::Source& source, diag::Findings& findings,
                        std::string_view club);
 
-/// Warns of balls that start far outside face and path, and asks whether that is the launch.
+/// Warns of balls that start far outside face and path, from the first one on; where nearly all do
+/// so it asks about the column, and whether that is the launch.
 void check_start_range(const Table& table, const diag::Source& source, diag::Findings& findings);
+
+/// Warns of balls that start and curve to one side and land on the other.
+void check_landing_side(const Table& table, const diag::Source& source, diag::Findings& findings);
 
 /// Warns of a carry that is far too short for the ball's speed.
 void check_short_carry(const Table& table, const diag::Source& source, diag::Findings& findings);

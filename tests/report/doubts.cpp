@@ -118,6 +118,23 @@ TEST_CASE("columns in each other's place are doubted, once") {
     }
 }
 
+TEST_CASE("one wrong side letter is doubted, from the first one on") {
+    for (const auto& club : bag) {
+        if (club.loft > 45) continue;
+        const auto right = series(club, 0.9, 7, 3, club.loft < 12 ? 2 : -4, 0);
+        CHECK(doubts(right, club.name) == "");
+        const auto turned = [&](Measure m) {
+            auto table = right;
+            auto& value = table.shots[3].values[static_cast<std::size_t>(m)];
+            *value = -*value;
+            return doubts(table, club.name);
+        };
+        INFO(club.name);
+        CHECK(turned(Measure::start).find("far outside") != std::string::npos);
+        CHECK(turned(Measure::offline).find("'offline' is on the other") != std::string::npos);
+    }
+}
+
 TEST_CASE("a carry in feet that is in yards is doubted for every full swing") {
     for (const auto& club : bag) {
         auto table = series(club, 1, 2, 0, club.loft < 12 ? 2 : -4, 0);
