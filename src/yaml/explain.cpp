@@ -83,6 +83,9 @@ class Search {
     bool after_quote(const Line& line);
     bool special_start(const Line& line);
     bool dash_after_key(const Line& line);
+    bool comma_missing(const Line& line);
+    bool colon_missing(const Line& line);
+    bool before_stop(const Line& line) const;
     void report(const Line& line, std::size_t at, std::size_t bytes, std::string what,
                 std::string hint) {
         findings_.error(source_.in_line(line.number, at, bytes), std::move(what), std::move(hint));
@@ -119,6 +122,10 @@ void Search::look(std::uint32_t number) {
     if (tab(line) || colon_without_space(line) ||
         (value &&
          (open_quote(line) || after_quote(line) || special_start(line) || dash_after_key(line)))) {
+        other_ = true;
+        return;
+    }
+    if (comma_missing(line) || colon_missing(line)) {
         other_ = true;
         return;
     }
@@ -214,6 +221,70 @@ bool Search::dash_after_key(const Line& line) {
            "take the dash away: " + key_of(line) + ": " + item.substr(0, 50) +
                (item.size() > 50 ? "…" : "") + "; or begin the list on the next line");
     return true;
+}
+
+/// "knuckles: 1 V: chin" inside braces: two colons with nothing between the parts.
+bool Search::comma_missing(const Line& line) {
+    if (line.number != stop_.span.line) return false;
+    int depth = 0;
+    bool quoted = false;
+    std::size_t value = std::string_view::npos; // where the part's value begins, behind its colon
+    for (std::size_t i = 0; i < line.all.size(); ++i) {
+        const char c = line.all[i];
+        if (c == '"') quoted = !quoted;
+        if (quoted) continue;
+        if (c == '{' || c == '[') ++depth;
+        if (c == '}' || c == ']') --depth;
+        if (std::string_view("{}[],\"").find(c) != std::string_view::npos)
+            value = std::string_view::npos;
+        if (depth < 1 || c != ':' || i + 1 == line.all.size() || line.all[i + 1] != ' ') continue;
+        if (value == std::string_view::npos) {
+            value = line.all.find_first_not_of(' ', i + 1);
+            continue;
+        }
+        const std::string_view between = line.all.substr(value, i - value);
+        const std::size_t space = between.find(' ');
+        if (space == std::string_view::npos) return false;
+        const bool sure = between.find(' ', space + 1) == std::string_view::npos;
+        const std::string text(between);
+        report(line, value, between.size(), "a comma is missing between two parts here",
+               sure ? "write '" + text.substr(0, space) + ", " + text.substr(space + 1) + ":'"
+                    : "put a comma before the key that ends in '" +
+                          text.substr(text.find_last_of(' ') + 1) + ":'");
+        return true;
+    }
+    return false;
+}
+
+/// "date 2026-06-03" before "lesson: 1": the parser stops only at the second line's colon, or here
+/// when a remark follows.
+bool Search::colon_missing(const Line& line) {
+    if (line.all.find(':') != std::string_view::npos) return false;
+    if (line.number != stop_.span.line && !before_stop(line)) return false;
+    const std::string_view text = line.all.substr(line.indent);
+    const std::size_t space = text.find(' ');
+    if (space == std::string_view::npos || !std::ranges::all_of(text.substr(0, space), key_letter))
+        return false;
+    const std::string key(text.substr(0, space)), value(text.substr(space + 1));
+    report(line, line.indent, text.size(), "this line has no colon after its key",
+           value.find(' ') == std::string::npos
+               ? "write it as '" + key + ": " + value + "'"
+               : "write it as 'key: value', or indent it when it goes on with the text above");
+    return true;
+}
+
+/// Whether the parser stopped at the next line of the same group.
+bool Search::before_stop(const Line& line) const {
+    std::uint32_t next = line.number + 1;
+    const auto empty = [&](std::uint32_t number) {
+        const Line other = take_apart(source_, number);
+        return other.indent >= other.all.size() || other.all[other.indent] == '#';
+    };
+    while (next < stop_.span.line && empty(next))
+        ++next;
+    const Line stopped = take_apart(source_, stop_.span.line);
+    return next == stop_.span.line && stopped.indent == line.indent &&
+           stopped.colon != std::string_view::npos;
 }
 
 /// Where the innermost bracket stands that is open at the parser's place; that place itself when

@@ -96,6 +96,17 @@ std::optional<double> Field::number(double least, double most) const {
 }
 
 std::optional<int> Field::whole(int least, int most) const {
+    if (!expect_text("be a whole number")) return {};
+    const bool digits =
+        written().find_first_of("0123456789") != std::string_view::npos; // else a word
+    if (!digits) {
+        const std::string hint = number_hint(trimmed(written()));
+        must("be a whole number",
+             hint.find("2.5") == std::string::npos
+                 ? hint
+                 : "write it in digits, for example " + std::to_string(std::max(least, 1)));
+        return {};
+    }
     const std::optional<double> value = number();
     if (!value) return {};
     if (*value == std::floor(*value) && *value >= least && *value <= most)
@@ -105,13 +116,28 @@ std::optional<int> Field::whole(int least, int most) const {
     return {};
 }
 
+namespace {
+
+/// What the coach means in another language of the sheet; empty when that is not known.
+std::string_view yes_or_no_meant(std::string_view word) {
+    constexpr std::array<std::string_view, 7> yes{"ja", "oui", "si", "sí", "y", "j", "jo"};
+    constexpr std::array<std::string_view, 4> no{"nein", "non", "nej", "n"};
+    if (std::ranges::find(yes, word) != yes.end()) return "yes";
+    return std::ranges::find(no, word) != no.end() ? "no" : "";
+}
+
+} // namespace
+
 std::optional<bool> Field::yes_no() const {
     if (!expect_text("be yes or no")) return {};
     const std::string word = plain_word(trimmed(node_->text));
     if (word == "yes" || word == "true") return true;
     if (word == "no" || word == "false") return false;
-    must("be yes or no",
-         "write " + name_.substr(1, name_.size() - 2) + ": yes, or leave the line out");
+    const std::string key = name_.substr(1, name_.size() - 2) + ": ";
+    const std::string_view meant = yes_or_no_meant(word);
+    must("be yes or no", meant.empty()
+                             ? "write " + key + "yes or " + key + "no, or leave the line out"
+                             : "write " + key + std::string(meant));
     return {};
 }
 
