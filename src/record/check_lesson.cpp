@@ -61,10 +61,15 @@ void check_drills(const Lesson& lesson, diag::Findings& findings) {
                 findings.error(lesson.drills[i].id.span,
                                "drill '" + lesson.drills[i].id.value + "' is named twice",
                                "take one of the two away");
-    if (lesson.drills.size() > 3)
-        findings.warning(lesson.drills[3].id.span,
+    if (lesson.drills.size() > 2)
+        findings.warning(lesson.drills[2].id.span,
                          std::to_string(lesson.drills.size()) + " drills are named",
                          "two are done, eight are not: keep the two that matter most this week");
+    if (lesson.pain && !lesson.drills.empty())
+        findings.warning(lesson.drills.front().id.span,
+                         "'pain: yes' is written, and yet a drill is named",
+                         "it is printed as you named it: take it away unless you are sure that it "
+                         "does not hurt");
 }
 
 /// Observations that cannot both be true of one hold.
@@ -79,6 +84,15 @@ void check_hold(const unit::Grip& grip, std::string_view when, diag::Span span,
             span, hold + " lies in the palm and yet the club stays on one finger",
             "the one-finger check holds only when the handle lies in the fingers: check one "
             "of the two");
+}
+
+/// The same observations twice beside a change in words: the second was likely copied.
+void check_change(const Lesson& lesson, diag::Findings& findings) {
+    if (!lesson.has_before || !lesson.has_after || lesson.changed.empty()) return;
+    if (lesson.before == lesson.after)
+        findings.warning(lesson.after_span, "the hold 'after' is the hold 'before'",
+                         "did you forget to change it? When the hold was not what you changed, "
+                         "write 'after' alone");
 }
 
 void check_aim(const Lesson& lesson, diag::Findings& findings) {
@@ -96,6 +110,7 @@ void check_lesson(const Lesson& lesson, diag::Findings& findings, bool table_tol
     if (!table_told) check_aim(lesson, findings);
     check_hold(lesson.before, "before", lesson.before_span, findings);
     check_hold(lesson.after, "after", lesson.after_span, findings);
+    check_change(lesson, findings);
     check_length(lesson.saw, lesson.saw_span, "saw", longest_sentence, findings);
     check_length(lesson.changed, lesson.changed_span, "changed", longest_sentence, findings);
     check_length(lesson.why, lesson.why_span, "why", longest_reason, findings);
