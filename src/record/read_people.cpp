@@ -42,8 +42,12 @@ void check_known(const yaml::Field& field, const Start& start, const Student& st
 /// A student written as one word: a code, when it is known.
 void read_bare_student(const yaml::Field& field, const Start& start) {
     if (start.known || start.told) return;
-    field.error("'student' needs a hand beside the name",
-                "write student: {name: " + std::string(field.written()) + ", hand: right}");
+    const std::string word(field.written()); // a code has digits, a name has none
+    const bool code = word.find_first_of("0123456789") != std::string::npos;
+    field.error(code ? "'student' needs a hand beside the code"
+                     : "'student' needs a hand beside the name",
+                "write student: {" + std::string(code ? "code: " : "name: ") + word +
+                    ", hand: right or left}");
 }
 
 } // namespace
@@ -74,7 +78,8 @@ void read_student(const yaml::Field& field, const Start& start, Student& student
     if (field.is_map() && !field.at("name") && !field.at("code"))
         field.error("'student' needs a 'name' or a 'code'",
                     "add to 'student' a line such as 'name: Ruth', or 'code: RU-04' for privacy");
-    read_hand(start.known || start.told ? field.at("hand") : field.required("hand", "right"),
+    read_hand(start.known || start.told ? field.at("hand")
+                                        : field.required("hand", "right or left"),
               student.hand);
     read_age(field.at("age"), student.age);
     take(field.at("says"), student.says);

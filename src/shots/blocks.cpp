@@ -20,6 +20,17 @@ void put(Shot& shot, const std::string& name) {
     if (shot.block == Block::extra) shot.extra = name;
 }
 
+struct Foreign {
+    std::string_view word, block;
+};
+constexpr std::array foreign{
+    Foreign{"vorher", "before"}, Foreign{"nachher", "after"}, Foreign{"kalt", "cold"},
+    Foreign{"avant", "before"},  Foreign{"après", "after"},   Foreign{"apres", "after"},
+    Foreign{"froid", "cold"},    Foreign{"antes", "before"},  Foreign{"después", "after"},
+    Foreign{"despues", "after"}, Foreign{"frío", "cold"},     Foreign{"frio", "cold"},
+    Foreign{"före", "before"},   Foreign{"fore", "before"},   Foreign{"efter", "after"},
+    Foreign{"kallt", "cold"}};
+
 bool own_block(const std::string& name) {
     return is_warm_up(name) || std::ranges::find(names, name) != names.end();
 }
@@ -77,6 +88,9 @@ void Blocks::by_word(Shot& shot, const Cell& cell) {
     for (const auto& [name, block] : how_.block_words)
         if (plain_name(name) == plain || block == plain) return put(shot, block);
     if (own_block(plain)) return put(shot, plain);
+    if (const auto known = std::ranges::find(foreign, plain, &Foreign::word);
+        known != foreign.end())
+        return put(shot, std::string(known->block));
     unknown(cell, word);
 }
 
@@ -92,7 +106,7 @@ void Blocks::unknown(const Cell& cell, const std::string& word) {
     const std::string_view close = diag::nearest(word, known);
     findings_.error(grid_.span(cell), "the block " + diag::quote(word) + " is not known",
                     close.empty() ? "say in the record what it means, under 'shots': blocks: {" +
-                                        word + ": before}"
+                                        word + ": before}, or after, cold, warm-up"
                                   : "did you mean '" + std::string(close) + "'?");
 }
 
