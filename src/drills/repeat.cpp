@@ -18,6 +18,7 @@ Next not_passed(const Homework& set, const std::string& easier) {
 
 Next passed(const Homework& set, const Outcome& came_back) {
     if (!came_back.kept) return {Step::test, {set.drill, set.stage, 0}};
+    if (!*came_back.kept && came_back.past) return {Step::less, {set.drill, set.stage, 0}};
     if (!*came_back.kept) return {Step::new_place, {set.drill, set.stage, 0}};
     if (set.stage == Stage::play) return {Step::finished, {set.drill, set.stage, 0}};
     return {Step::promote, {set.drill, static_cast<Stage>(static_cast<int>(set.stage) + 1), 0}};

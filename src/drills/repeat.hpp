@@ -26,6 +26,7 @@ struct Outcome {
     std::optional<int> days_done;
     std::optional<bool> passed; ///< the drill's pass mark was met
     std::optional<bool> kept;   ///< the cold test still showed it; "partly" is not kept
+    bool past = false;          ///< not kept, for the cold test went past the wanted range
 };
 
 enum class Step : std::uint8_t {
@@ -37,6 +38,7 @@ enum class Step : std::uint8_t {
     easier,    ///< not passed twice: an easier drill, else the stage before
     plan,      ///< not done: change the plan line, not the swing
     count,     ///< done, but nothing was counted: the same, with a count
+    less,      ///< passed, and cold past the wanted range: the same, a little less of the change
 };
 
 struct Next {

@@ -59,6 +59,8 @@ Change compare(std::span<const double> before, std::span<const double> after,
     change.inside_before = sides.inside;
     change.inside_after = sides_of(*wanted, after).inside;
     change.straddles = straddles(sides);
+    change.at_home = way == 0 && !change.straddles && change.after.count > 0 &&
+                     distance_from(*wanted, change.after.median) <= 1e-6 * wanted->step;
     change.nearer = count_nearer(*wanted, change.before.median, after);
     change.verdict = judge(change, *wanted, way);
     if (change.verdict == Verdict::cannot_tell) {

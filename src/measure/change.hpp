@@ -90,6 +90,8 @@ struct Change {
     std::size_t inside_before = 0, inside_after = 0; ///< shots in the wanted range
     bool straddles =
         false; ///< a quarter of the before-shots or more missed on each side of the range
+    /// Before lay where it should, and the typical shot after still does: nothing to move to.
+    bool at_home = false;
     /// The first third of after lies a pooled spread or more from the first third of before, and
     /// the last third of before had already gone three quarters of that way (9 shots a side or
     /// more).

@@ -79,6 +79,9 @@ Kept judge(const Retention& found, bool clear_of_before) {
     return range.lower > 0 && range.upper < 1 ? Kept::partly : Kept::cannot_tell;
 }
 
+/// Readings are decimal and their differences are not exact in binary.
+double slack(const Wanted& wanted) { return 1e-6 * wanted.step; }
+
 bool holds_zero(const std::optional<Interval>& interval) {
     return !interval || (interval->lower <= 0 && interval->upper >= 0);
 }
@@ -101,6 +104,17 @@ Retention retained(std::span<const double> before, std::span<const double> after
     if (!worth_keeping || holds_zero(shift(before, after).at80)) return found;
     found.range = range_of_part(before, after, cold, way);
     found.kept = judge(found, (found.cold.median - from) * way >= worth);
+    return found;
+}
+
+Retention retained(std::span<const double> before, std::span<const double> after,
+                   std::span<const double> cold, const Wanted& wanted) {
+    Retention found = retained(before, after, cold, wanted.worth_having);
+    if (found.kept != Kept::kept) return found;
+    const bool up = median_of(after) > median_of(before);
+    if (up ? found.cold.median > wanted.most + slack(wanted)
+           : found.cold.median < wanted.least - slack(wanted))
+        found.kept = Kept::past;
     return found;
 }
 

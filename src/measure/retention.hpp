@@ -11,7 +11,7 @@ inline constexpr double part_level = 0.80;    ///< level of the range of the par
 
 inline constexpr double spell_drift = 0.3; ///< spreads; the same as the verdict's clear part
 
-enum class Kept : std::uint8_t { kept, partly, not_yet, cannot_tell, first_look };
+enum class Kept : std::uint8_t { kept, partly, not_yet, cannot_tell, first_look, past };
 
 struct Retention {
     Sample cold;
@@ -33,8 +33,8 @@ struct Retention {
 ///  part 1/4 or less, and range below 3/4               not yet
 ///  part between, range above 0 and below 1             partly
 ///  else                                                cannot tell
-/// A part above 1 has moved on the same way; whether that is past the wanted range is not judged
-/// here.
+/// A part above 1 has moved on the same way; only the form below judges whether that is past the
+/// wanted range.
 ///
 /// The range takes the 10 % and 90 % quantiles of 2,000 resamples of all three blocks. Each drawn
 /// value is moved a little (uniformly, with a deviation of spread over root of count): medians of
@@ -44,5 +44,10 @@ struct Retention {
 /// opens; when an end is lost that way, there is none.
 Retention retained(std::span<const double> before, std::span<const double> after,
                    std::span<const double> cold, double worth_having);
+
+/// The same, where the aim is known: what would be kept is `past` when the cold median lies beyond
+/// the far side of the wanted range, the side to which the change went.
+Retention retained(std::span<const double> before, std::span<const double> after,
+                   std::span<const double> cold, const Wanted& wanted);
 
 } // namespace measure

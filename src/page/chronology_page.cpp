@@ -29,6 +29,8 @@ const char* kept_key(measure::Kept kept) {
         return "kept.cannot-tell.word";
     case measure::Kept::first_look:
         return "kept.first-look.word";
+    case measure::Kept::past:
+        return "verdict.past-square.word";
     }
     return "";
 }

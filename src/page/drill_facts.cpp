@@ -147,7 +147,9 @@ ink::Drawing drill_head(const Easel& easel, const Story& story, std::size_t inde
     const double taken = digit.width + (code.size.width > 0 ? code.size.width + 8 : 0);
     const double column = width - taken - 18;
 
-    std::string over = w.say(index == 0 ? "page.drill.question" : "page.second-drill.question");
+    std::string over = w.say(index == 0   ? "page.drill.question"
+                             : index == 1 ? "page.second-drill.question"
+                                          : "page.further-drill.question");
     if (!chosen.sign.empty())
         over = w.say("book.family." + chosen.drill.family);
     else if (story.drills.size() > 1)

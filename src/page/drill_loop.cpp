@@ -16,8 +16,9 @@ namespace {
 using drills::Step;
 
 std::string kept_key(measure::Kept kept) {
-    constexpr std::array<const char*, 5> keys{"kept.kept", "kept.partly", "kept.not-yet",
-                                              "kept.cannot-tell", "kept.first-look"};
+    constexpr std::array<const char*, 6> keys{"kept.kept",       "kept.partly",
+                                              "kept.not-yet",    "kept.cannot-tell",
+                                              "kept.first-look", "verdict.past-square"};
     return keys[static_cast<std::size_t>(kept)];
 }
 
@@ -38,15 +39,16 @@ std::string part_words(const measure::Retention& r, const words::Speaker& w) {
 
 std::string range_words(const measure::Interval& range, const words::Speaker& w) {
     const long lower = percent(range.lower), upper = percent(range.upper);
-    if (lower <= 0 && upper >= 100) return {};
+    if (upper <= 0 || lower >= 100 || (lower <= 0 && upper >= 100)) return {};
     if (lower <= 0) return w.say("loop.part.at-most", {{"upper", std::max(upper, 0L)}});
     if (upper >= 100) return w.say("loop.part.at-least", {{"lower", std::min(lower, 100L)}});
     return w.say("kept.part-range", {{"lower", lower}, {"upper", upper}});
 }
 
-/// A part that is not a number has no place on paper.
+/// A part that is not a number has no place on paper, and more than all of it is no praise.
 bool tellable(const measure::Retention& r) {
-    return r.range && std::isfinite(r.part) && r.kept != measure::Kept::first_look;
+    return r.range && std::isfinite(r.part) && r.kept != measure::Kept::first_look &&
+           r.kept != measure::Kept::past;
 }
 
 /// Whether today's drills are what the rule says of this one.
@@ -115,9 +117,9 @@ void add_drill(std::vector<std::string>& out, const Story& story, const BackDril
 } // namespace
 
 std::string step_key(Step step) {
-    constexpr std::array<const char*, 8> keys{"loop.promote",   "loop.finished", "loop.test",
+    constexpr std::array<const char*, 9> keys{"loop.promote",   "loop.finished", "loop.test",
                                               "loop.new-place", "loop.again",    "loop.easier",
-                                              "loop.plan",      "loop.count"};
+                                              "loop.plan",      "loop.count",    "loop.less"};
     return keys[static_cast<std::size_t>(step)];
 }
 
@@ -128,7 +130,8 @@ std::string stage_words(const words::Speaker& words, unit::Stage stage) {
 
 std::string kept_head(const Story& story, const words::Speaker& words) {
     const Evidence* e = cold_evidence(story);
-    return e ? words.say(kept_key(e->retention->kept) + ".head") : std::string();
+    return e ? words.say(kept_key(e->retention->kept) + ".head", {{"measure", key_of(e->measure)}})
+             : std::string();
 }
 
 std::string kept_words(const Story& story, const words::Speaker& w) {
@@ -140,11 +143,18 @@ std::string kept_words(const Story& story, const words::Speaker& w) {
                             {"noun", w.say("noun." + key_of(e->measure))},
                             {"value", words::side(e->measure, e->cold_sample->median, w)}}),
         w.say(kept_key(e->retention->kept) + ".text")};
+    if (e->retention->kept == measure::Kept::past) out.push_back(w.say("verdict.past-square.calm"));
     if (tellable(*e->retention)) {
         out.push_back(part_words(*e->retention, w));
         out.push_back(range_words(*e->retention->range, w));
     }
     return joined(out);
+}
+
+std::string other_club_words(const Story& story, const words::Speaker& w) {
+    if (!story.last || story.last->other_clubs.size() < 2) return {};
+    const auto& clubs = story.last->other_clubs;
+    return w.say("kept.other-club", {{"before", clubs[0]}, {"after", clubs[1]}});
 }
 
 std::string since_last_time(const Story& story, const words::Speaker& w) {
@@ -158,6 +168,9 @@ std::string since_last_time(const Story& story, const words::Speaker& w) {
         out.push_back(w.say("loop.cold-shots"));
         out.push_back(kept_head(story, w));
         if (tellable(*e->retention)) out.push_back(part_words(*e->retention, w));
+    } else if (const auto told = other_club_words(story, w); !told.empty()) {
+        out.push_back(w.say("loop.cold-shots"));
+        out.push_back(told);
     } else if (const auto kept = kept_by_boxes(last)) {
         out.push_back(w.say(*kept ? "kept.kept.head" : "kept.not-yet.head"));
     }

@@ -22,6 +22,9 @@ std::string kept_head(const Story& story, const words::Speaker& words);
 /// held against the lesson before.
 std::string kept_words(const Story& story, const words::Speaker& words);
 
+/// Why the cold shots are not held against the last change, when it is the club; else empty.
+std::string other_club_words(const Story& story, const words::Speaker& words);
+
 /// Two lines for page 1: planned, done, kept. Empty when nothing came back.
 std::string since_last_time(const Story& story, const words::Speaker& words);
 

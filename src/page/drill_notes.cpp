@@ -53,6 +53,8 @@ NoteGroup cold_tests(const Easel& easel, const Story& story) {
                     {"noun", w.say("noun." + key_of(aim->measure))},
                     {"value", words::side(aim->measure, aim->cold_sample->median, w)}}),
              Text::body});
+        if (const std::string why = other_club_words(story, w); !why.empty())
+            group.notes.push_back({{}, why, Text::body});
     } else if (!boxes) {
         group.notes.push_back({{}, w.say("history.cold-none"), Text::body});
     }

@@ -62,6 +62,8 @@ struct LastTime {
     std::string planned;                      ///< the if-then plan, in the words of the record
     std::vector<BackDrill> drills;            ///< those that came back, in the order of the record
     std::optional<unit::Measure> measure;     ///< the evidence that tells what was kept
+    /// Last time's club and today's, when the cold shots are not compared because they differ.
+    std::vector<std::string> other_clubs;
 };
 
 /// A drill of the sheet, the coach's or the program's proposal.

@@ -66,6 +66,7 @@ std::vector<std::string> remarks(const Story& story, const Evidence& aim,
                               {{"n", n}, {"date", words::date_long(*story.lesson.next, words)}})};
         return {words.say("verdict.probably.text", {{"n", n}})};
     case Verdict::cannot_tell: {
+        if (c.at_home) return {words.say("verdict.cannot-tell.at-home")};
         std::vector<std::string> out{words.say(
             "verdict.cannot-tell.text",
             {{"spread", words::quantity(aim.measure, c.pooled_spread, words)}, {"n", n}})};

@@ -52,7 +52,8 @@ void test_cold(Attended& lesson, const Story& next) {
     const auto hit = club_of(*lesson.story, now->after), cold = club_of(next, then->cold);
     if (!hit || hit != cold) return;
     lesson.kept = measure::retained(counted(now->before, measure), counted(now->after, measure),
-                                    counted(then->cold, measure), aim->worth_having);
+                                    counted(then->cold, measure),
+                                    measure::Wanted{aim->least, aim->most, aim->worth_having});
     lesson.kept_on = next.lesson.date.value;
     lesson.cold = then->cold_sample;
 }

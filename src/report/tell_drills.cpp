@@ -1,5 +1,6 @@
 #include "report/tell_drills.hpp"
 
+#include "drills/way_to.hpp"
 #include "page/drill_loop.hpp"
 #include "page/hold_words.hpp"
 #include "report/tell_mark.hpp"
@@ -87,9 +88,6 @@ void follow_up(page::ChosenDrill& chosen, const page::Story& story) {
 }
 
 void choose_named(page::Story& story, const Inputs& in, diag::Findings& findings) {
-    std::vector<std::string_view> known;
-    for (const auto& drill : in.library)
-        known.push_back(drill.id);
     for (const auto& wish : in.lesson.drills) {
         if (const auto* drill = drills::find(in.library, wish.id.value)) {
             auto chosen = chosen_drill(*drill, in);
@@ -98,12 +96,8 @@ void choose_named(page::Story& story, const Inputs& in, diag::Findings& findings
             story.drills.push_back(std::move(chosen));
             continue;
         }
-        const auto near = diag::nearest(wish.id.value, known);
-        findings.error(
-            wish.id.span, "no drill is called '" + wish.id.value + "'",
-            near.empty()
-                ? "name a drill of the library, such as H1, or write your own in drills.yaml"
-                : "did you mean '" + std::string(near) + "'?");
+        findings.error(wish.id.span, "no drill is called '" + wish.id.value + "'",
+                       drills::way_to(wish.id.value, in.library));
     }
 }
 

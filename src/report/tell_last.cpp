@@ -1,5 +1,6 @@
 #include "report/tell_last.hpp"
 
+#include "drills/way_to.hpp"
 #include "report/block_values.hpp"
 
 #include <algorithm>
@@ -23,11 +24,26 @@ bool has_measured(const shots::Table* table, unit::Measure measure) {
     return table && table->measured[static_cast<std::size_t>(measure)];
 }
 
+bool same_club(const record::Lesson& then, const record::Lesson& now) {
+    const std::string a = small(then.club.name), b = small(now.club.name);
+    return a.empty() || b.empty() || a == b;
+}
+
+/// The two clubs, when they are why cold shots of the last aim are held against nothing.
+std::vector<std::string> other_clubs(const record::Lesson& last, const record::Lesson& now,
+                                     const shots::Table* table) {
+    if (!last.aim || same_club(last, now) || !has_measured(table, last.aim->measure.value))
+        return {};
+    if (of_block(*table, Block::cold, last.aim->measure.value).empty()) return {};
+    return {last.club.name, now.club.name};
+}
+
 /// What the cold shots of `now` kept of the change of `last`.
 std::optional<measure::Retention> kept_of(const Earlier& last, const record::Lesson& now,
                                           const shots::Table* table) {
     if (!last.lesson->aim || !comparable(last, now)) return std::nullopt;
-    const auto measure = last.lesson->aim->measure.value;
+    const auto& aim = *last.lesson->aim;
+    const auto measure = aim.measure.value;
     if (measure == unit::Measure::offline) return std::nullopt; // never judged
     if (!has_measured(last.table, measure) || !has_measured(table, measure)) return std::nullopt;
     const auto values = [&](const shots::Table& from, Block block) {
@@ -36,7 +52,7 @@ std::optional<measure::Retention> kept_of(const Earlier& last, const record::Les
     const auto cold = values(*table, Block::cold);
     if (cold.empty()) return std::nullopt;
     return measure::retained(values(*last.table, Block::before), values(*last.table, Block::after),
-                             cold, last.lesson->aim->worth_having);
+                             cold, measure::Wanted{aim.least, aim.most, aim.worth_having});
 }
 
 bool met(const record::Tally& tally, const drills::Count& count) {
@@ -55,7 +71,9 @@ std::optional<bool> kept(const record::Returned& back, const drills::Drill& dril
                          const std::optional<measure::Retention>& shots) {
     using measure::Kept;
     if (shots && shots->kept == Kept::kept) return true;
-    if (shots && (shots->kept == Kept::partly || shots->kept == Kept::not_yet)) return false;
+    if (shots &&
+        (shots->kept == Kept::partly || shots->kept == Kept::not_yet || shots->kept == Kept::past))
+        return false;
     if (back.cold && drill.count.pass > 0) return met(*back.cold, drill.count);
     return std::nullopt;
 }
@@ -98,6 +116,7 @@ page::BackDrill look_at(const record::Returned& back, const record::Lesson* befo
     if (back.lessons) out.set->not_passed = *back.lessons - 1;
     out.outcome.passed = passed(back, *drill);
     out.outcome.kept = kept(back, *drill, retention);
+    out.outcome.past = retention && retention->kept == measure::Kept::past;
     out.next = drills::repeat_rule(*out.set, out.outcome, drill->easier);
     return out;
 }
@@ -142,22 +161,16 @@ void check_returned(const record::Returned& back, const std::vector<drills::Dril
                     diag::Findings& findings) {
     const auto& drill = back.drill;
     if (drill.value.empty() || drills::find(library, drill.value)) return;
-    std::vector<std::string_view> known;
-    for (const auto& each : library)
-        known.push_back(each.id);
-    const auto near = diag::nearest(drill.value, known);
     findings.error(drill.span, "no drill is called '" + drill.value + "'",
-                   near.empty() ? "name the drill of the last sheet, such as H1"
-                                : "did you mean '" + std::string(near) + "'?");
+                   drills::way_to(drill.value, library));
 }
 
 } // namespace
 
 bool comparable(const Earlier& last, const record::Lesson& now) {
     const auto& then = *last.lesson;
-    const std::string a = small(then.club.name), b = small(now.club.name);
     return then.student.hand.value == now.student.hand.value && then.conditions.same_set_up &&
-           now.conditions.same_set_up && (a.empty() || b.empty() || a == b);
+           now.conditions.same_set_up && same_club(then, now);
 }
 
 void tell_last(page::Story& story, const Inputs& in, diag::Findings& findings) {
@@ -177,6 +190,7 @@ void tell_last(page::Story& story, const Inputs& in, diag::Findings& findings) {
     if (last) told.date = last->lesson->date.value;
     told.planned = planned(now, last ? last->lesson : nullptr);
     told.drills = std::move(came.drills);
+    if (last) told.other_clubs = other_clubs(*last->lesson, now, in.table);
     const std::size_t shown = std::min(in.earlier.size(), most_lessons_shown);
     for (std::size_t i = shown; i-- > 0;)
         told.lessons.push_back({in.earlier[i].lesson->date.value, in.earlier[i].lesson->changed});

@@ -44,6 +44,18 @@ TEST_CASE("kept, partly and not yet follow the printed rule") {
     CHECK(kept(-6, -1, -1.2) == Kept::kept);
 }
 
+TEST_CASE("cold shots beyond the far side of the wanted range have moved past it, to either side") {
+    const auto cold_at = [](double from, double to, double cold) {
+        return retained(ten(from), ten(to), ten(cold), measure::Wanted{-2, 2, 1}).kept;
+    };
+    CHECK(cold_at(6.1, 2, -4.5) == Kept::past);
+    CHECK(cold_at(-6.1, -2, 4.5) == Kept::past);
+    CHECK(cold_at(6.1, 2, -1.9) == Kept::kept);
+    CHECK(cold_at(6.1, 2, 2.5) == Kept::kept); // on the near side: that is kept, not past
+    CHECK(cold_at(6.1, 2, 6) == Kept::not_yet);
+    CHECK(cold_at(6.1, 2, 9) == Kept::not_yet); // further out than ever, yet on its own side
+}
+
 TEST_CASE("without a change worth having there is nothing to keep a part of") {
     const auto small = retained(ten(5, 0.1), ten(4.5, 0.1), ten(4.5, 0.1), 1);
     CHECK(small.kept == Kept::cannot_tell);

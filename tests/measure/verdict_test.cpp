@@ -150,6 +150,9 @@ TEST_CASE("where nothing was to gain, only leaving the range is said") {
     CHECK(verdict(before, even(12, 4, 1)) == Verdict::other_way);
     CHECK(verdict(before, even(12, -4, 1)) == Verdict::other_way);
     CHECK(verdict(before, even(12, 0.1, 0.9)) == Verdict::about_same);
+    CHECK(compare(before, even(12, 1.5, 0.4), square).at_home);
+    CHECK_FALSE(compare(before, even(12, 2.5, 0.4), square).at_home);
+    CHECK_FALSE(compare(even(12, 1.5, 1.5), even(12, 1.9, 0.4), square).at_home); // some missed
 }
 
 TEST_CASE("about the same needs the whole 90 % interval within the worth-having size") {
