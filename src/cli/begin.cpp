@@ -5,7 +5,9 @@
 #include "cli/lessons_below.hpp"
 #include "output/file.hpp"
 #include "record/read_date.hpp"
+#include "yaml/field.hpp"
 
+#include <algorithm>
 #include <chrono>
 #include <iostream>
 
@@ -94,9 +96,34 @@ bool is_plain(const std::string& code) {
     return !code.empty() && code.front() != '-' && code.find_first_of("/\\.") == std::string::npos;
 }
 
+/// The code of whoever bears that name, in people.yaml or in a lesson; empty when that is nobody or
+/// more than one.
+std::string code_of(const Academy& academy, const Below& below, const std::string& name) {
+    std::vector<std::string> codes;
+    const std::string word = yaml::plain_word(name);
+    const auto add = [&](const std::string& called, const std::string& code) {
+        const std::string plain = yaml::plain_word(called);
+        const bool same = plain == word || plain.starts_with(word + " ");
+        if (same && !code.empty() && std::ranges::find(codes, code) == codes.end())
+            codes.push_back(code);
+    };
+    if (academy.people)
+        for (const people::Person& person : academy.people->list)
+            add(person.full_name(), person.code.value);
+    for (const auto& read : below.lessons)
+        add(read->lesson.student.name, read->lesson.student.code);
+    return codes.size() == 1 ? codes.front() : std::string();
+}
+
 /// Says why there is nobody of that code, when that is so.
-bool knows(const Academy& academy, const std::string& code, bool taught) {
+bool knows(const Academy& academy, const Below& below, const std::string& code) {
+    const bool taught = !lessons_of(below, code).empty();
     if (academy.person(code) || (taught && !academy.people)) return true;
+    if (const std::string own = code_of(academy, below, code); !own.empty()) {
+        std::cerr << "lessonleaf: '" << code << "' is a name, and a code is wanted\n  hint: write "
+                  << "--student " << own << "\n";
+        return false;
+    }
     std::cerr << "lessonleaf: "
               << (academy.people ? "people.yaml knows no '"
                                  : "no people.yaml and no lesson knows '")
@@ -104,7 +131,7 @@ bool knows(const Academy& academy, const std::string& code, bool taught) {
     const auto near = academy.people ? academy.people->nearest_code(code) : std::string_view();
     std::cerr << (near.empty() ? "add the student to people.yaml in the academy's folder: "
                                  "- {code: " +
-                                     code + ", first name: ..., hand: right}"
+                                     code + ", first name: ..., hand: right or left}"
                                : "did you mean '" + std::string(near) + "'?")
               << "\n";
     return false;
@@ -117,7 +144,7 @@ int begin_for(const Wishes& wishes, const record::Date& date, const Common& comm
     if (!tell(academy->findings, common.strict)) return findings;
     const Below below = lessons_below(workshop, wishes.folder);
     auto lessons = lessons_of(below, wishes.code);
-    if (!knows(*academy, wishes.code, !lessons.empty())) return findings;
+    if (!knows(*academy, below, wishes.code)) return findings;
     std::erase_if(lessons, [&](const auto& read) { return !(read->lesson.date.value < date); });
     const Read* last = lessons.empty() ? nullptr : lessons.back();
     const Begun begun{academy->house ? &*academy->house : nullptr,

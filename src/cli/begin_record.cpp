@@ -31,6 +31,24 @@ std::string again(const Begun& begun, std::string_view key, const std::string& o
     return lines.empty() ? otherwise : lines;
 }
 
+/// The last aim, but not that it was named beforehand: that is true of one day only.
+std::string aim_again(const Begun& begun) {
+    std::string lines = again(begun, "aim", "# aim: {measure: face, want: 2 L to 2 R}\n");
+    constexpr std::string_view key = "named before:";
+    const std::size_t at = lines.find(key);
+    if (at != std::string::npos) {
+        const std::size_t end = lines.find_first_of(",}\n", at);
+        const std::size_t before = lines.find_last_not_of(' ', at - 1);
+        if (lines[before] == ',')
+            lines.erase(before, end - before);
+        else if (lines[end] == ',')
+            lines.erase(at, lines.find_first_not_of(' ', end + 1) - at);
+        else if (lines[before] == '\n')
+            lines.erase(before, end - before);
+    }
+    return lines + comment("Once it was said aloud, add to the aim: named before: yes");
+}
+
 std::string head(const Begun& begun) {
     const std::string name = begun.person ? begun.person->first_name
                              : begun.last ? begun.last->lesson.student.name
@@ -148,7 +166,7 @@ std::string record_for(const Begun& begun) {
     std::string out = head(begun) + last_time(begun) + last_lesson(begun) + returned(begun);
     out += again(begun, "club", "club:\n");
     out += comment("The one aim, said aloud before the later shots. Only this gets a verdict.");
-    out += again(begun, "aim", "# aim: {measure: face, want: 2 L to 2 R}\n");
+    out += aim_again(begun);
     out += "\n" + comment("Your own words; they are printed as you write them.");
     out += "saw:\nchanged:\n# why:\n\n";
     out += comment("Leave out what you did not look at.");

@@ -81,9 +81,23 @@ Shared of_files(const Workshop& workshop, const fs::path& folder, const Reads& r
 
 std::string day_of(const record::Lesson& lesson) { return record::iso(lesson.date.value); }
 
+/// Two lessons of one student that bear one number.
+void check_number(Read& read, std::map<std::string, const Read*>& numbers) {
+    const record::Lesson& lesson = read.lesson;
+    if (!lesson.number || lesson.revision > 1) return;
+    const std::string number = std::to_string(*lesson.number);
+    const auto [same, fresh] = numbers.emplace(lesson.student.code + " " + number, &read);
+    const Read& other = *same->second;
+    if (fresh || other.lesson.date.value == lesson.date.value) return;
+    read.findings.warning(read.sources.front().whole(),
+                          "this is lesson " + number + " of " + lesson.student.code +
+                              ", and so is that of " + day_of(other.lesson),
+                          "correct 'lesson' here or in " + other.sources.front().name());
+}
+
 /// Lessons that would get one file name, and codes that two people share.
 void check_pairs(const Reads& reads) {
-    std::map<std::string, const Read*> names, codes;
+    std::map<std::string, const Read*> names, codes, numbers;
     for (const auto& read : reads) {
         const record::Lesson& lesson = read->lesson;
         if (lesson.student.code.empty() || !lesson.date.value.ok()) continue;
@@ -97,6 +111,7 @@ void check_pairs(const Reads& reads) {
                                  "the other is " + same->second->sources.front().name() +
                                      ": correct the date or the code of one, or write "
                                      "'revision: 2' in the one that replaces it");
+        check_number(*read, numbers);
         const auto [first, alone] = codes.emplace(lesson.student.code, read.get());
         const auto& other = first->second->lesson.student;
         if (!alone && !lesson.student.name.empty() && !other.name.empty() &&
@@ -115,13 +130,24 @@ void check_returned(const Reads& reads) {
     for (const auto& read : reads) {
         const record::Lesson& now = read->lesson;
         if (now.returned.empty() || !read->earlier.empty() || now.student.code.empty()) continue;
-        const record::Lesson* last = nullptr;
+        const Read* last = nullptr;
         for (const auto& other : reads)
             if (const auto& then = other->lesson;
                 then.student.code == now.student.code && then.date.value.ok() &&
-                then.date.value < now.date.value && (!last || last->date.value < then.date.value))
-                last = &then;
-        if (last) doubt_returned(now, *last, read->findings);
+                then.date.value < now.date.value &&
+                (!last || last->lesson.date.value < then.date.value))
+                last = other.get();
+        if (!last) continue;
+        doubt_returned(now, last->lesson, read->findings);
+        const fs::path there = fs::path(last->sources.front().name()).parent_path();
+        const fs::path here = fs::path(read->sources.front().name()).parent_path();
+        if (there.parent_path() != here.parent_path() || there == here) continue;
+        read->findings.note(now.returned.front().drill.span.source ? now.returned.front().drill.span
+                                                                   : read->sources.front().whole(),
+                            "'returned' stands here without 'last lesson', so the sheet of " +
+                                day_of(last->lesson) + " is not looked back at",
+                            "add the line 'last lesson: ../" + there.filename().string() +
+                                "' for what was planned and kept");
     }
 }
 

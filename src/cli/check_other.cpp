@@ -15,11 +15,6 @@ namespace cli {
 
 namespace {
 
-/// A line that begins with the key 'term', which no lesson record has.
-bool is_term(const std::string& text) {
-    return text.starts_with("term:") || text.find("\nterm:") != std::string::npos;
-}
-
 /// The pictures that it names are looked at, too.
 void check_house(const Workshop& workshop, const diag::Source& source, diag::Findings& findings) {
     Read read;
@@ -51,6 +46,10 @@ void check_term(const Workshop& workshop, const diag::Source& source, diag::Find
 }
 
 } // namespace
+
+bool is_term(const std::string& text) {
+    return text.starts_with("term:") || text.find("\nterm:") != std::string::npos;
+}
 
 void check_entries(const Workshop& workshop, const people::People& people,
                    diag::Findings& findings) {

@@ -13,6 +13,9 @@ namespace cli {
 /// exit code. Nothing when the file is none of them.
 std::optional<int> check_other(const Workshop& workshop, const std::string& path, bool strict);
 
+/// A line that begins with the key 'term', which no lesson record has.
+bool is_term(const std::string& text);
+
 /// What is wrong with the entries of people.yaml: each entry's own findings, and lofts of bags.
 void check_entries(const Workshop& workshop, const people::People& people,
                    diag::Findings& findings);

@@ -1,12 +1,14 @@
 #include "cli/file_name.hpp"
 
+#include "cli/plain_letters.hpp"
 #include "words/date.hpp"
 
 namespace cli {
 
 std::string file_name(const record::Lesson& lesson, const char* ending) {
     constexpr std::size_t longest = 120;
-    std::string name = lesson.student.code.empty() ? lesson.student.name : lesson.student.code;
+    std::string name =
+        plain_letters(lesson.student.code.empty() ? lesson.student.name : lesson.student.code);
     for (char& c : name) {
         const bool plain =
             (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');

@@ -41,7 +41,8 @@ int say_held(const Workshop& workshop, const Wishes& wishes) {
     const words::Speaker speaker(
         workshop.wording(language),
         {person->hand.value, person->age == record::Age::junior, unit::Units{}});
-    const report::Held held = held_of(*academy, *person, lessons, speaker);
+    const report::Held held =
+        held_of(*academy, *person, lessons, terms_of(wishes.folder, wishes.code), speaker);
     if (!is_pdf(wishes.target)) {
         output::write_file(wishes.target, report::held_text(held));
     } else {
@@ -78,6 +79,8 @@ int list_due(const Workshop& workshop, const Wishes& wishes) {
                "\n  " + academy->person_place(person) + "\n";
         for (const auto& lesson : lessons)
             due += "  " + fs::path(lesson->sources.front().name()).parent_path().string() + "\n";
+        for (const auto& term : terms_of(wishes.folder, person.code.value))
+            due += "  " + (fs::path(wishes.folder) / term).string() + "\n";
     }
     output::write_file(wishes.target,
                        due.empty() ? "Nothing is due by " + wishes.due + ".\n" : due);

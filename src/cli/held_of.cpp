@@ -1,6 +1,11 @@
 #include "cli/held_of.hpp"
 
+#include "cli/check_other.hpp"
+#include "cli/records.hpp"
+#include "record/term.hpp"
 #include "words/date.hpp"
+
+#include <algorithm>
 
 namespace cli {
 
@@ -111,8 +116,30 @@ theme::Theme theme_of(const Workshop& workshop, const Academy& academy,
                            large);
 }
 
+std::vector<fs::path> terms_of(const fs::path& folder, std::string_view code) {
+    std::vector<fs::path> out;
+    std::error_code gone;
+    const auto options = fs::directory_options::skip_permission_denied;
+    for (fs::recursive_directory_iterator at(folder, options, gone), end; !gone && at != end;
+         at.increment(gone)) {
+        const fs::path& path = at->path();
+        const std::string ending = in_small_letters(path.extension().string());
+        if ((ending != ".yaml" && ending != ".yml") || !at->is_regular_file(gone)) continue;
+        const auto text = text_of(path);
+        if (!text || !is_term(*text)) continue;
+        const diag::Source source(path.string(), *text);
+        diag::Findings unsaid; // 'check' tells them
+        const record::Term term = record::read_term(source, unsaid);
+        if (std::ranges::any_of(term.students,
+                                [&](const auto& student) { return student.code.value == code; }))
+            out.push_back(path.lexically_relative(folder));
+    }
+    std::ranges::sort(out);
+    return out;
+}
+
 report::Held held_of(const Academy& academy, const people::Person& person, const Lessons& lessons,
-                     const words::Speaker& say) {
+                     const std::vector<fs::path>& terms, const words::Speaker& say) {
     report::Held held{say.say("held.title", {{"name", person.full_name()}}), {}};
     held.parts.push_back(person_part(academy, person, say));
     held.parts.back().rows.push_back(
@@ -123,6 +150,12 @@ report::Held held_of(const Academy& academy, const people::Person& person, const
             {words::date_long(lesson->lesson.date.value, say), lesson_words(*lesson, say)});
     if (list.rows.empty()) list.rows.push_back({"", say.say("held.no-lessons")});
     held.parts.push_back(std::move(list));
+    if (!terms.empty()) {
+        report::HeldPart registers{say.say("held.terms"), {}};
+        for (const fs::path& path : terms)
+            registers.rows.push_back({"", path.generic_string()});
+        held.parts.push_back(std::move(registers));
+    }
     held.parts.push_back({say.say("held.not"), {{"", say.say("held.not.words")}}});
     const auto& house = academy.house;
     std::string contact;

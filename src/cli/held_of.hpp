@@ -19,7 +19,10 @@ std::string language_of(const Academy& academy, const people::Person& person);
 theme::Theme theme_of(const Workshop& workshop, const Academy& academy,
                       const people::Person& person);
 
+/// Term files below `folder` whose register names the code, by their way from there.
+std::vector<fs::path> terms_of(const fs::path& folder, std::string_view code);
+
 report::Held held_of(const Academy& academy, const people::Person& person, const Lessons& lessons,
-                     const words::Speaker& say);
+                     const std::vector<fs::path>& terms, const words::Speaker& say);
 
 } // namespace cli

@@ -1,6 +1,7 @@
 #include "cli/leaving.hpp"
 
 #include "cli/enclosed.hpp"
+#include "cli/records.hpp"
 #include "output/pdf.hpp"
 #include "output/plain_text.hpp"
 
@@ -21,6 +22,17 @@ bool Leaving::is_text(const std::string& target) const {
 output::Digest Leaving::marked(output::Digest inputs) const {
     if (attach) inputs.low ^= 1;
     return inputs;
+}
+
+bool known_ending(const Leaving& leaving, const std::string& target) {
+    const std::string ending = in_small_letters(fs::path(target).extension().string());
+    const bool letters = ending.find_first_of("abcdefghijklmnopqrstuvwxyz") != std::string::npos;
+    if (!leaving.as.empty() || target == "-" || !letters || ending == ".pdf" || ending == ".txt")
+        return true;
+    std::cerr << "lessonleaf: a sheet is not written as '" << ending
+              << "'\n  hint: end the file in .pdf or .txt; --as pdf or --as text says it whatever "
+                 "the ending\n";
+    return false;
 }
 
 void add_leaving(CLI::App& app, Leaving& leaving) {

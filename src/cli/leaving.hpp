@@ -20,6 +20,10 @@ struct Leaving {
     output::Digest marked(output::Digest inputs) const;
 };
 
+/// Refuses a file whose ending promises what is not written, such as .docx, unless --as says what
+/// it is to be.
+bool known_ending(const Leaving& leaving, const std::string& target);
+
 /// Declares --as, --attach and --password-file.
 void add_leaving(CLI::App& app, Leaving& leaving);
 

@@ -164,6 +164,8 @@ int run(const Wishes& wishes, const Common& common) {
     const bool into_folder = is_folder(wishes.target, records);
     if (into_folder && !folder_named("lesson", wishes.target)) return wrong_use;
     if (into_folder) make_folder(wishes.target);
+    const bool input = std::ranges::find(records.paths, wishes.target) != records.paths.end();
+    if (!into_folder && !input && !known_ending(wishes.leaving, wishes.target)) return wrong_use;
     if (wishes.target != "-") output::sweep(wishes.target);
     const Origin origin(workshop);
     Printing all{workshop,

@@ -1,5 +1,7 @@
 #include "cli/pictures.hpp"
 
+#include "cli/plain_letters.hpp"
+#include "cli/records.hpp"
 #include "output/svg_logo.hpp"
 #include "unit/display.hpp"
 
@@ -13,6 +15,28 @@ constexpr double usual_width = 80 * unit::points_in_a_millimetre;
 /// Names are relative to the file that gives them.
 fs::path place_of(const diag::Located<std::string>& file) {
     return fs::path(file.span.source ? file.span.source->name() : "").parent_path() / file.value;
+}
+
+/// What to do when the picture is not there: the file that lies there under nearly that name.
+std::string way_to_picture(const fs::path& path) {
+    const auto plain = [](const std::string& name) {
+        return in_small_letters(plain_letters(name));
+    };
+    const std::string wanted = path.filename().string(), like = plain(wanted);
+    std::string found;
+    std::error_code gone;
+    const fs::path folder = path.parent_path().empty() ? "." : path.parent_path();
+    for (fs::directory_iterator at(folder, gone), end; !gone && at != end; at.increment(gone)) {
+        const std::string name = at->path().filename().string();
+        if (plain(name) == like && (found.empty() || name < found)) found = name;
+    }
+    if (found.empty()) return "put the file beside the one that names it, or correct its name";
+    if (in_small_letters(found) != in_small_letters(wanted))
+        return diag::quote(found) +
+               " lies there, its letters stored in another way: type the name anew in one of the "
+               "two places, or use plain letters, " +
+               plain_letters(wanted);
+    return diag::quote(found) + " lies there: write its name so, with capital and small letters";
 }
 
 std::optional<photo::Photo> picture(const diag::Located<std::string>& file, const char* kind,
@@ -33,8 +57,7 @@ std::optional<photo::Photo> picture(const diag::Located<std::string>& file, cons
     const auto bytes = huge ? std::optional(std::string(photo::largest_file + 1, ' '))
                             : text_of(path); // a huge one is refused by its size, unread
     if (!bytes) {
-        findings.error(file.span, called + "cannot be read",
-                       "put the file beside the one that names it, or correct its name");
+        findings.error(file.span, called + "cannot be read", way_to_picture(path));
         return std::nullopt;
     }
     try {

@@ -1,5 +1,6 @@
 #include "cli/tables_beside.hpp"
 
+#include "cli/plain_letters.hpp"
 #include "cli/records.hpp"
 
 #include <algorithm>
@@ -11,7 +12,7 @@ namespace {
 
 /// "shots" of "Shots.csv.csv".
 std::string first_part(const std::string& name) {
-    return in_small_letters(name.substr(0, name.find('.')));
+    return in_small_letters(plain_letters(name.substr(0, name.find('.'))));
 }
 
 bool is_sheet(const std::string& small) {
@@ -36,6 +37,7 @@ std::string found_beside(const fs::path& record, const std::string& wanted) {
         const std::string name = at->path().filename().string(), small = in_small_letters(name);
         if (name == wanted || name.starts_with('.') || name.starts_with('~')) continue;
         if (!is_sheet(small) && !is_csv(small)) continue;
+        if (wanted.empty() && is_csv(small) && !has_shots(at->path())) continue;
         if (first_part(name) == like)
             named.push_back(name);
         else if (alone && !small.ends_with(".txt"))
@@ -51,6 +53,10 @@ std::string way_of(const std::string& found, const std::string& wanted) {
     if (is_sheet(in_small_letters(found)))
         return "save it in your spreadsheet as CSV under the name " + name +
                (wanted.empty() ? ", and add 'shots: " + name + "' to the record" : "");
+    if (plain_letters(found) == plain_letters(wanted))
+        return "its letters are stored in another way: type the name anew in one of the two "
+               "places, or use plain letters, " +
+               plain_letters(wanted);
     if (!wanted.empty())
         return "call it " + name + ", letter by letter, or add 'shots: " + found +
                "' to the record";
@@ -58,6 +64,17 @@ std::string way_of(const std::string& found, const std::string& wanted) {
 }
 
 } // namespace
+
+bool is_header_only(std::string text) {
+    text.erase(text.find_last_not_of(" \r\n\t") + 1);
+    return !text.empty() && text.find_first_of("\r\n") == std::string::npos;
+}
+
+bool has_shots(const fs::path& table) {
+    std::string text = text_of(table).value_or("");
+    text.erase(text.find_last_not_of(" \r\n\t") + 1);
+    return text.find_first_of("\r\n") != std::string::npos;
+}
 
 bool tell_table_beside(Read& read, const fs::path& record, const std::string& wanted) {
     const std::string found = found_beside(record, wanted);
@@ -72,7 +89,8 @@ bool tell_table_beside(Read& read, const fs::path& record, const std::string& wa
 std::string way_to_table(const fs::path& record, const std::string& wanted) {
     const std::string found = found_beside(record, wanted);
     if (found.empty()) return {};
-    return diag::quote(found) + " lies there: " + way_of(found, wanted);
+    const bool same = plain_letters(found) == plain_letters(wanted);
+    return diag::quote(found) + " lies there" + (same ? ", " : ": ") + way_of(found, wanted);
 }
 
 } // namespace cli

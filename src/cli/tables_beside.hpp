@@ -5,6 +5,11 @@
 
 namespace cli {
 
+/// True of a table of one line: its header. An empty text has none.
+bool is_header_only(std::string text);
+/// True when the table is there and has more than its header: `begin` makes an empty one.
+bool has_shots(const fs::path& table);
+
 /// Warns of one when the lesson has no table: a spreadsheet, or a CSV file of another name than
 /// `wanted` (empty: the record names none). True when something was told.
 bool tell_table_beside(Read& read, const fs::path& record, const std::string& wanted);

@@ -1,5 +1,6 @@
 #include "cli/term_files.hpp"
 
+#include "cli/plain_letters.hpp"
 #include "output/pdf.hpp"
 #include "output/sha256.hpp"
 #include "page/bind.hpp"
@@ -39,7 +40,7 @@ std::string masked(const std::string& address) {
 
 std::string file_stem(const std::string& name) {
     std::string out;
-    for (const char c : name) {
+    for (const char c : plain_letters(name)) {
         const bool plain =
             (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
         if (plain)

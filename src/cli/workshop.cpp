@@ -174,14 +174,25 @@ bool is_usual(const Read& read, const diag::Located<std::string>& file) {
            file.span.source == read.academy->house->shots.file.span.source;
 }
 
+/// Whether that file of the academy could not be read whole.
+bool is_faulty(const Academy& academy, std::string_view name) {
+    return std::ranges::any_of(academy.findings.list(), [&](const diag::Finding& finding) {
+        return finding.severity == diag::Severity::error && finding.span.source &&
+               usual_name(finding.span.source->name()) == name;
+    });
+}
+
 /// Where the record's lesson starts: house and people around it, and the date of its folder.
 record::Start start_of(Read& read, const fs::path& record, const diag::Located<std::string>& code,
                        bool bare) {
     const Academy& academy = *read.academy;
     people::hand_on(academy.findings.list(), read.findings);
-    auto start =
-        people::start_of(academy.house ? &*academy.house : nullptr,
-                         academy.people ? &*academy.people : nullptr, code, bare, read.findings);
+    const bool stranger = academy.people && !academy.people->find(code.value);
+    const bool unread = stranger && is_faulty(academy, "people.yaml");
+    auto start = people::start_of(academy.house ? &*academy.house : nullptr,
+                                  academy.people && !unread ? &*academy.people : nullptr, code,
+                                  bare, read.findings);
+    if (unread) start.told = bare; // who stands behind the fault cannot be known
     std::error_code gone;
     const fs::path folder = fs::absolute(record, gone).lexically_normal().parent_path();
     if (const auto date = record::date_of(folder.filename().string()))
@@ -189,11 +200,12 @@ record::Start start_of(Read& read, const fs::path& record, const diag::Located<s
     return start;
 }
 
-/// True when the table is there and has more than its header: `begin` makes an empty one.
-bool has_shots(const fs::path& table) {
-    std::string text = text_of(table).value_or("");
-    text.erase(text.find_last_not_of(" \r\n\t") + 1);
-    return text.find('\n') != std::string::npos;
+/// A table with a header only, as `begin` makes it, means that none were measured.
+void note_no_shots(Read& read, const std::string& file) {
+    read.findings.note(read.sources.front().whole(),
+                       "no shots stand in " + diag::quote(file) + " beside the record" +
+                           (read.lesson.aim ? ", so the aim gets no verdict" : ""),
+                       "write 'shots: none' when no shots were measured");
 }
 
 /// Takes the usual table away when this lesson has none.
@@ -204,10 +216,7 @@ void drop_usual_table(Read& read, const fs::path& record) {
     if (!is_usual(read, file) || has_shots(table)) return;
     std::error_code gone;
     if (fs::exists(table, gone) || !tell_table_beside(read, record, file.value))
-        read.findings.note(read.sources.front().whole(),
-                           "no shots stand in " + diag::quote(file.value) + " beside the record" +
-                               (read.lesson.aim ? ", so the aim gets no verdict" : ""),
-                           "write 'shots: none' when no shots were measured");
+        note_no_shots(read, file.value);
     read.lesson.shots.reset();
 }
 
@@ -249,6 +258,11 @@ void read_shots(Read& read, const fs::path& record) {
                             way.empty() ? "put the file beside the record, or correct its name; "
                                           "leave 'shots' out for a lesson without shots"
                                         : way);
+        return;
+    }
+    if (is_header_only(*text)) {
+        note_no_shots(read, how.file.value);
+        read.lesson.shots.reset();
         return;
     }
     const auto& source = read.sources.emplace_back(path.string(), std::move(*text));

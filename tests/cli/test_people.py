@@ -213,6 +213,27 @@ class Begin(Academy):
         path.write_text(text.replace("saw:\n", "saw: a\n").replace("changed:\n", "changed: b\n"), encoding="utf-8")
         self.expect(run("check", path), 0)
 
+    def test_what_was_named_before_is_confirmed_anew(self):
+        for aim, left in (("aim: {measure: face, want: 2 L to 4 R, named before: yes, worth having: 2}", "worth having: 2}"),
+                          ("aim: {named before: yes, measure: face, want: 2 L to 4 R}", "aim: {measure: face, want: 2 L to 4 R}"),
+                          ("aim:\n  measure: face\n  want: 2 L to 4 R\n  named before: yes", "  want: 2 L to 4 R\n#")):
+            with self.subTest(aim=aim):
+                self.lesson(text=EIGHT.replace("aim: face", aim))
+                self.expect(run("begin", self.academy, "--student", "RU-04", "--date", "2026-05-28"), 0)
+                path = self.academy / "ruth" / "2026-05-28" / "lesson.yaml"
+                text = path.read_text(encoding="utf-8")
+                self.assertIn(left, text)
+                self.assertEqual(re.findall("^.*named before.*$", text, re.M),
+                                 ["# Once it was said aloud, add to the aim: named before: yes"])
+                path.write_text(text.replace("saw:\n", "saw: a\n").replace("changed:\n", "changed: b\n"), encoding="utf-8")
+                self.expect(run("check", path), 0)
+                path.unlink()
+                (path.parent / "shots.csv").unlink()
+
+    def test_a_name_in_the_place_of_a_code(self):
+        for name in ("Ruth", "ruth", "Ruth Millard"):
+            self.expect(run("begin", self.academy, "--student", name, "--date", "2026-05-28"), 1, "write --student RU-04")
+
     def test_the_table_has_the_columns_of_the_house_and_nothing_is_overwritten(self):
         self.record("academy/house.yaml", HOUSE.replace("sign: right is positive",
                     'sign: right is positive, columns: {face: "Blade, deg", carry: "Flight (yd)", block: "Part"}'))
@@ -335,6 +356,15 @@ class Held(Academy):
         self.expect(run("held", self.academy, "--student", "RU-04", "-o", out), 0)
         self.assertIn("Pages:           1\n", tool("pdfinfo", out))
         self.assertIn("What we hold about Ruth Millard", tool("pdftotext", out, "-"))
+
+    def test_term_files_that_name_the_student_are_held_too(self):
+        self.lesson()
+        self.record("academy/spring.yaml", "term: Spring\nfrom: 2026-03-01\nto: 2026-06-30\nstudents: [RU-04]\n")
+        self.record("academy/summer.yaml", "term: Summer\nfrom: 2026-07-01\nto: 2026-08-30\nstudents: [PI-07]\n")
+        said = self.expect(run("held", self.academy, "--student", "RU-04"), 0).stdout.decode()
+        self.assertIn("In term files", said)
+        self.assertIn("spring.yaml", said)
+        self.assertNotIn("summer.yaml", said)
 
     def test_what_is_due_for_deletion_is_listed_and_left_alone(self):
         path = self.lesson("pia/2026-06-10", JUNIOR, shots=False)

@@ -129,6 +129,13 @@ class SharedFiles(Academy):
         self.check(self.path, 1, "add to 'shots' in house.yaml: sign: right is positive")
 
 
+    def test_a_student_behind_a_fault_of_people_is_not_called_unknown(self):
+        self.record("people.yaml", PEOPLE.replace("  hand: right\n  age", " hand: right\n  age"))
+        self.check(".", 1, "people.yaml:", "3 lessons wait for house.yaml", never=["does not know", "needs a hand"])
+        self.record("people.yaml", PEOPLE.replace("SU-03", "SU-04"))
+        self.check(".", 1, "people.yaml does not know 'SU-03'")
+
+
 class TablesBeside(Academy):
     def test_a_table_that_is_not_read_is_named(self):
         for name, way in (("shots.xlsx", "as CSV under the name shots.csv"), ("Shots.csv", "call it shots.csv"),
@@ -151,13 +158,78 @@ class TablesBeside(Academy):
         self.check(self.path, 0, "note: no shots stand in 'shots.csv' beside the record, so the aim gets no verdict",
                    never=["there is no shot table", "warning"])
 
+    def test_a_named_table_with_a_header_only_leads_in_no_circle(self):
+        self.record("house.yaml", HOUSE.replace("shots: {file: shots.csv, sign: right is positive}\n", ""))
+        (self.day / "shots.csv").write_text("number,block,face,path\n")
+        self.check(self.path, 0, never=["beside the record is not read"])
+        self.write(self.path, "drills", "shots: shots.csv\ndrills")
+        self.check(self.path, 0, "note: no shots stand in 'shots.csv'", never=["error", "warning"])
+        (self.day / "shots.csv").write_text(" \n")
+        self.check(self.path, 1, "error")
+
+    def test_one_name_typed_in_two_ways(self):
+        self.write(self.path, "drills", "shots: Schl\u00e4ge.csv\ndrills")
+        (self.day / "shots.csv").rename(self.day / "Schla\u0308ge.csv")
+        self.check(self.path, 1, "cannot be read", "type the name anew", "plain letters, Schlaege.csv", never=["letter by letter"])
+
     def test_a_table_that_is_named_and_lies_there_under_another_name(self):
         self.write(self.path, "drills", "shots: shots.csv\ndrills")
         (self.day / "shots.csv").rename(self.day / "shots.csv.txt")
         self.check(self.path, 1, "the shot table 'shots.csv' cannot be read", "'shots.csv.txt' lies there")
 
 
+class Named(Academy):
+    def test_a_photograph_under_another_case(self):
+        (self.day / "BEFORE.JPG").write_bytes(b"x")
+        (self.day / "Apre\u0300s.jpg").write_bytes(b"x")
+        self.write(self.path, "drills", "photographs: {before: before.jpg, after: Apr\u00e8s.jpg}\ndrills")
+        self.check(self.path, 1, "'BEFORE.JPG' lies there", "type the name anew", "Apres.jpg")
+
+    def test_a_drill_by_its_name_and_one_that_is_not_there(self):
+        for name, said in (("lay and close", "write its code: H1"), ("h1", "write its code: H1"), ("H9", "H1 to H8 are known"),
+                           ("A7", "A1 is known"), ("OWN7", "name a drill of the library")):
+            with self.subTest(name=name):
+                self.record("BR-01/2026-03-03/lesson.yaml", LESSON.replace("H1", name))
+                self.check(self.path, 1, f"no drill is called '{name}'", said, never=["did you mean"])
+
+    def test_an_ending_that_is_not_written_is_refused(self):
+        self.expect(run("lesson", self.path, "-o", "a.docx", folder=self.folder), 2, "not written as '.docx'", ".pdf or .txt")
+        self.assertFalse((self.folder / "a.docx").exists())
+        self.expect(run("lesson", self.path, "-o", "a.md", "--as", "text", folder=self.folder), 0)
+        self.expect(run("lesson", self.path, "-o", "A.PDF", folder=self.folder), 0)
+
+    def test_marks_on_letters_stay_letters_in_names_of_files(self):
+        for name in ("Fr\u00fchling", "Fru\u0308hling"):
+            text = LESSON.replace("student: BR-01", f"student: {{name: {name}, hand: right}}")
+            self.record("BR-01/2026-03-03/lesson.yaml", text)
+            self.expect(run("lesson", self.path, "-o", "out/", folder=self.folder), 0)
+            self.assertTrue((self.folder / "out" / "Fruehling-2026-03-03.pdf").exists())
+
+
+class ThreeDrills(Academy):
+    def test_the_third_page_is_not_the_second(self):
+        self.record("BR-01/2026-03-03/lesson.yaml", LESSON.replace("[H1]", "[H1, F2, P1]"))
+        self.expect(run("lesson", self.path, "-o", "a.txt", folder=self.folder), 0, "warning: 3 drills are named")
+        text = (self.folder / "a.txt").read_text(encoding="utf-8")
+        self.assertEqual((text.count("What is my second drill?"), text.count("What is my next drill?")), (1, 1))
+
+
 class Records(Academy):
+    def test_two_lessons_of_one_number(self):
+        self.write(self.path, "club:", "lesson: 4\nclub:")
+        second = self.lesson("BR-01", "2026-03-17")
+        self.write(second, "club:", "lesson: 4\nclub:")
+        done = self.check(".", 0, "2026-03-17/lesson.yaml: warning: this is lesson 4 of BR-01, and so is that of 2026-03-03")
+        self.assertEqual(done.stderr.count("this is lesson"), 1)
+        self.write(second, "lesson: 4", "lesson: 5")
+        self.check(".", 0, never=["this is lesson"])
+
+    def test_an_evening_of_slips_in_one_record(self):
+        self.write(self.path, "drills: [H1]", "pain: yes\ndrills: [H1]\ngrip: {before: {knuckles: 2}, after: {knuckles: 2}}")
+        said = ("'pain: yes' is written, and yet a drill is named", "the hold 'after' is the hold 'before'")
+        self.check(self.path, 0, *said)
+        self.expect(run("lesson", self.path, "-o", "a.pdf", folder=self.folder), 0, *said)
+
     def test_a_record_of_nearly_the_right_name_is_told_by_every_command(self):
         for name in ("lesson.yaml.txt", "Lesson.yml", "LESSON.YAML", "lesson.txt"):
             with self.subTest(name=name):
@@ -205,7 +277,8 @@ class Returned(Academy):
         path = self.second("{drill: F1, days done: 29}")
         self.write(path, "last lesson: ../2026-03-03\n", "")
         self.check(path, 0, never=["warning"])
-        self.check(".", 0, "29 days are done, and 14 lie between", "did not give 'F1'")
+        self.check(".", 0, "29 days are done, and 14 lie between", "did not give 'F1'",
+                   "'returned' stands here without 'last lesson'", "add the line 'last lesson: ../2026-03-03'")
 
     def test_a_drill_that_the_last_sheet_did_not_give(self):
         self.check(self.second("[{drill: H1}, {drill: F1}]"), 0, "the last sheet, of 2026-03-03, did not give 'F1'", "its drills: H1",
