@@ -83,7 +83,7 @@ void print_table(const std::vector<Row>& rows) {
     const auto print = [&](const auto& row) {
         std::string line;
         for (std::size_t i = 0; i < heads.size(); ++i) {
-            const std::string text(row[i]);
+            const std::string& text = row[i];
             const std::string pad(widths[i] - wide(text), ' ');
             const bool number = i == 2 || i == 4 || i == 5;
             line += number ? pad + text + "  " : text + pad + "  ";

@@ -19,6 +19,7 @@ double break_wave(double v) { return 2.6 * std::sin(v * std::numbers::pi); }
 Plate::Plate(const Shot& shot)
     : shot_(shot)
     , field_(shot.hands, shot.camera)
+    , rod_(field_.scene().rod ? *field_.scene().rod : Rod{})
     , depth_(trace(field_, window_of(shot), shot.pixel))
     , regions_(regions(depth_, shot.least_hole)) {
     picture_.width = 2 * shot.half_width;
@@ -27,29 +28,22 @@ Plate::Plate(const Shot& shot)
     find_faded();
 }
 
-Dot Plate::handle_direction() const {
-    const Rod& r = *field_.scene().rod;
-    return {r.dx, -r.dy};
-}
+Dot Plate::handle_direction() const { return {rod_.dx, -rod_.dy}; }
 
 Dot Plate::handle_point(double station) const {
-    const Rod& r = *field_.scene().rod;
-    return page(Vec{r.ox, r.oy, r.oz} + Vec{r.dx, r.dy, r.dz} * station);
+    return page(Vec{rod_.ox, rod_.oy, rod_.oz} + Vec{rod_.dx, rod_.dy, rod_.dz} * station);
 }
 
 void Plate::find_edges() {
     const Dot d = handle_direction();
     const double l = length(d);
     if (l < .3) return;
-    const Rod& r = *field_.scene().rod;
-    edges_ = {true, handle_point(0), unit_vector(d), r.radius, r.taper, r.length, l};
+    edges_ = {true, handle_point(0), unit_vector(d), rod_.radius, rod_.taper, rod_.length, l};
 }
 
 void Plate::find_faded() {
     faded_ = sleeve_ = {depth_.id.width, depth_.id.height, 0};
     bare_ = {depth_.id.width, depth_.id.height, 0};
-    const Scene scene = field_.scene();
-    const Rod& rod = *scene.rod;
     struct Arm {
         Vec at, along, cuff, carpus;
     };
@@ -68,7 +62,7 @@ void Plate::find_faded() {
                 if (!edges_.known) continue;
                 const Dot q = page(p) - edges_.butt, normal{-edges_.along.y, edges_.along.x};
                 const double end = shot_.handle_end * edges_.foreshortening;
-                const double v = dot(q, normal) / (rod.radius - rod.taper * shot_.handle_end);
+                const double v = dot(q, normal) / (rod_.radius - rod_.taper * shot_.handle_end);
                 faded_(r, c) = dot(q, edges_.along) > end + break_wave(std::clamp(v, -1.0, 1.0));
             } else if (id == int(first_finger) + little_finger && shot_.looking_down &&
                        edges_.known) {

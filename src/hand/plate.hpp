@@ -81,6 +81,7 @@ class Plate {
 
     Shot shot_;
     Field field_;
+    Rod rod_; ///< of the field
     Depth depth_;
     Regions regions_;
     Grid<std::uint8_t> faded_;  ///< run out into the paper

@@ -64,7 +64,7 @@ Limbs trail_at(const Anatomy& body, const InTheWay& lead, double shift, double l
 
 /// The lead forefinger closed over the other hand. Where that lies in its way from
 /// the start, the hand further down the handle makes room.
-BothHands hooked(const Anatomy& body, BothHands hands) {
+BothHands hooked(const Anatomy& body, const BothHands& hands) {
     constexpr double bent_enough = 5, step = 2, most = 12; // degrees; millimetres
     const InTheWay lead = in_the_way(hands.lead, int(first_finger) + index_finger);
     std::optional<BothHands> first;
@@ -83,7 +83,7 @@ BothHands hooked(const Anatomy& body, BothHands hands) {
         if (out.lead.finger[index_finger].angle[0] >= bent_enough &&
             spare(out.trail, in_the_way(out.lead, -1)) >= 0)
             return out;
-        if (!first) first = std::move(out);
+        if (!first) first = out;
     }
     return *first;
 }
@@ -114,13 +114,13 @@ BothHands Pose::joined() const {
                 const double s = spare(l, lead);
                 if (s <= most) continue;
                 most = s;
-                out = {first, std::move(l)};
+                out = {first, l};
             }
         }
         if (most >= 0 || ten) break;
     }
     if (!locked) return out;
-    return hooked(body_, std::move(out));
+    return hooked(body_, out);
 }
 
 } // namespace hand

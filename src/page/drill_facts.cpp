@@ -22,7 +22,7 @@ double first_baseline(const Easel& easel, const theme::Setting& setting) {
     return set.lines.empty() ? setting.leading : set.lines.front().at.y;
 }
 
-ink::Drawing beside(const Easel& easel, std::string_view label, ink::Drawing body,
+ink::Drawing beside(const Easel& easel, std::string_view label, const ink::Drawing& body,
                     const theme::Setting& setting, double label_width) {
     ink::Drawing out;
     ink::Drawing name = figure::paragraph(easel, Text::label, label, label_width - 6);
@@ -30,8 +30,8 @@ ink::Drawing beside(const Easel& easel, std::string_view label, ink::Drawing bod
         first_baseline(easel, setting) - first_baseline(easel, easel.theme.setting(Text::label));
     out.size = {label_width + body.size.width,
                 std::max(body.size.height, name.size.height + std::max(0.0, drop))};
-    out.add(tagged(std::move(name), "H2"), {0, drop});
-    out.add(std::move(body), {label_width, 0});
+    out.add(tagged(name, "H2"), {0, drop});
+    out.add(body, {label_width, 0});
     return out;
 }
 
@@ -268,7 +268,7 @@ ink::Drawing drill_check(const Easel& easel, std::string_view label, std::string
         x += box + 3 * air;
     }
     body.size.width = width - label_width;
-    return beside(easel, label, std::move(body), setting, label_width);
+    return beside(easel, label, body, setting, label_width);
 }
 
 ink::Drawing drill_caution_lines(const Easel& easel, const std::vector<std::string>& lines,
@@ -284,8 +284,8 @@ ink::Drawing drill_caution_lines(const Easel& easel, const std::vector<std::stri
     }
     body.add(ink::Tag{false, "L", {}});
     body.size.width = width - label_width;
-    return beside(easel, easel.words.say("drill.caution"), std::move(body),
-                  easel.theme.setting(size), label_width);
+    return beside(easel, easel.words.say("drill.caution"), body, easel.theme.setting(size),
+                  label_width);
 }
 
 ink::Drawing drill_needs(const Easel& easel, const drills::Drill& drill, double width) {

@@ -78,9 +78,9 @@ Block drawn_block(std::string name, ink::Drawing drawing, double space_before) {
     return block;
 }
 
-ink::Drawing side_by_side(std::vector<Cell> cells) {
+ink::Drawing side_by_side(const std::vector<Cell>& cells) {
     ink::Drawing out;
-    for (auto& cell : cells) {
+    for (const auto& cell : cells) {
         out.size.width = std::max(out.size.width, cell.x + cell.drawing.size.width);
         out.size.height = std::max(out.size.height, cell.drawing.size.height);
         out.add(cell.drawing, {cell.x, 0});

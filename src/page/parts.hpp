@@ -47,7 +47,7 @@ struct Cell {
     ink::Drawing drawing;
     double x = 0;
 };
-ink::Drawing side_by_side(std::vector<Cell> cells);
+ink::Drawing side_by_side(const std::vector<Cell>& cells);
 
 /// One drawing out of drawings set under each other.
 ink::Drawing stacked(const std::vector<ink::Drawing>& parts, double gap);
