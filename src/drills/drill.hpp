@@ -9,8 +9,15 @@
 
 namespace drills {
 
-/// How much room a drill needs: no swing, swing space, range or net.
-enum class Space : std::uint8_t { no_swing, swing, range };
+/// How much room a drill needs.
+enum class Space : std::uint8_t {
+    no_swing,    ///< none in stage A; stages B and C may swing
+    swing,       ///< swing space
+    range,       ///< range or net
+    never_swing, ///< no swing in any stage
+    range_only,  ///< a range: a net does not show what the drill looks at
+};
+inline bool on_range(Space space) { return space == Space::range || space == Space::range_only; }
 
 /// What is counted on one day, and how much of it passes.
 struct Count {

@@ -14,7 +14,8 @@ using yaml::Field;
 
 constexpr std::array<std::string_view, 8> families{"hold",   "face",  "path", "loft",
                                                    "strike", "speed", "aim",  "test"};
-constexpr std::array<std::string_view, 3> spaces{"no swing", "swing", "range"};
+constexpr std::array<std::string_view, 5> spaces{"no swing", "swing", "range", "never a swing",
+                                                 "range only"};
 constexpr std::size_t most_steps = 6, most_junior_steps = 3, words_a_step = 15;
 
 /// A field of one line, its longest text in characters, so that a drill always fits one side.

@@ -58,8 +58,9 @@ void drawn_back_foot(Sketch& s) {
 
 void two_lines(Sketch& s) {
     s.scene({-420, -420, 760, 700});
-    s.limbs({{{{-95, 260}, {95, -260}}, 24}}, Sketch::usual, ink::grey(0.9));
-    s.limbs({{{{0, 260}, {0, -270}}, 24}});
+    s.limbs({{{{-30, 270}, {30, -270}}, 22}}, Sketch::usual, ink::grey(0.9)); // about six degrees
+    s.limbs({{{{0, 270}, {0, -270}}, 22}});
+    s.circle({0, 0}, 21.3);
     s.iron({0, 150}, 0, 330);
     s.arrow({150, 90}, {150, -70}, Sketch::usual);
     s.arrow({200, -70}, {200, 90}, Sketch::usual);

@@ -19,11 +19,11 @@ void towel(Sketch& s) {
     s.scene({-560, -440, 1000, 480});
     s.line({{-550, 0}, {420, 0}}, Sketch::usual);
     s.circle({60, -22}, 21.3);
-    s.round_rect({-230, -26, 200, 24}, 10, ink::grey(0.9));
-    s.line({{-30, 22}, {38, 22}}, Sketch::thin);
-    s.line({{-30, 12}, {-30, 32}}, Sketch::thin);
+    s.round_rect({-330, -26, 200, 24}, 10, ink::grey(0.9));
+    s.line({{-130, 22}, {38, 22}}, Sketch::thin);
+    s.line({{-130, 12}, {-130, 32}}, Sketch::thin);
     s.line({{38, 12}, {38, 32}}, Sketch::thin);
-    s.arrow_along(Sketch::arc({90, -760}, 760, 128, 82), Sketch::heavy);
+    s.arrow_along(Sketch::arc({90, -520}, 520, 148, 80), Sketch::heavy);
     s.target_side({120, -170}, 140);
 }
 

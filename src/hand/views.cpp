@@ -253,6 +253,7 @@ Picture both_hands(const Pose& pose, bool front) {
     const bool seen = plate.in_sight(shot.camera * trail.to_grip(little), 12 * k);
     plate.anchor("little finger",
                  seen ? plate.page(trail, little) : plate.page(lead, lead.knuckle[index_finger]));
+    if (seen) plate.anchor("little finger in sight", plate.page(trail, little));
     plate.anchor("thumb tip", plate.page(trail, trail.thumb[3]));
     plate.anchor("lead thumb", plate.page(trail, lerp(trail.thumb[0], trail.thumb[1], .5)));
     return plate.take();

@@ -60,40 +60,55 @@ ink::Drawing coded_link(const Easel& easel, const Story& story, const ChosenDril
     return out;
 }
 
+const char* space_key(drills::Space space) {
+    using drills::Space;
+    switch (space) {
+    case Space::no_swing:
+        return "drill.space.no-swing";
+    case Space::never_swing:
+        return "drill.space.never-swing";
+    case Space::swing:
+        return "drill.space.swing";
+    case Space::range_only:
+        return "drill.space.range-only";
+    case Space::range:
+        break;
+    }
+    return "drill.space.range";
+}
+
 } // namespace
 
 std::vector<std::string> drill_cautions(const Easel& easel, const drills::Drill& drill,
                                         bool junior) {
+    using drills::Space;
     const auto& w = easel.words;
     std::vector<std::string> lines{w.say("drill.stop.text")};
     if (!drill.caution.empty()) lines.push_back(drill.caution);
     const auto add = [&](std::initializer_list<const char*> keys) {
+        std::string line;
         for (const char* key : keys)
-            lines.push_back(w.say(key));
+            line += (line.empty() ? "" : " ") + w.say(key);
+        lines.push_back(std::move(line));
     };
-    const auto headed = [&](const std::string& key) {
-        lines.push_back(w.say(key + ".head") + " " + w.say(key));
-    };
-    if (junior) headed("caution.junior");
-    switch (drill.space) {
-    case drills::Space::no_swing:
-        add({"caution.slow", "caution.space", "caution.hand"});
-        break;
-    case drills::Space::swing:
-        lines.push_back(w.say("caution.space.head") + " " + w.say("caution.space.clear"));
-        headed("caution.warm-up");
-        add({"caution.indoors"});
-        break;
-    case drills::Space::range:
-        lines.push_back(w.say("caution.range.head") + " " + w.say("caution.range.forward"));
-        headed("caution.warm-up");
-        add({"caution.range"});
-        break;
-    }
+    const Space space = drill.space;
+    if (drills::on_range(space))
+        add({"caution.range.head", "caution.range.forward", "caution.range"});
+    else if (space == Space::swing)
+        add({"caution.space.head", "caution.space.clear"});
+    else
+        add({"caution.space"});
+    if (junior) add({"caution.junior.head", "caution.junior"});
+    if (space == Space::no_swing && !junior) add({"caution.stages"}); // juniors have no stages
+    if (drill.family == "path") add({"caution.path"});
     if (drill.family == "speed") add({junior ? "caution.speed.junior" : "caution.speed"});
+    if (space == Space::range) add({"caution.net"});
+    if (space == Space::no_swing || space == Space::never_swing)
+        add({"caution.slow", "caution.hand"});
+    else
+        add({"caution.warm-up.head", "caution.warm-up"});
+    if (space == Space::swing) add({"caution.indoors.head", "caution.indoors"});
     add({"caution.rules"});
-    const std::size_t most = junior ? 3 : 6;
-    if (lines.size() > most) lines.resize(most);
     return lines;
 }
 
@@ -290,9 +305,7 @@ ink::Drawing drill_caution_lines(const Easel& easel, const std::vector<std::stri
 
 ink::Drawing drill_needs(const Easel& easel, const drills::Drill& drill, double width) {
     const auto& w = easel.words;
-    const char* key = drill.space == drills::Space::no_swing ? "drill.space.no-swing"
-                      : drill.space == drills::Space::swing  ? "drill.space.swing"
-                                                             : "drill.space.range";
+    const char* key = space_key(drill.space);
     ink::Drawing need =
         stacked({tagged(figure::paragraph(easel, Text::label, w.say("drill.need"), width), "H2"),
                  tagged(figure::paragraph(easel, Text::body, drill.need, width), "P")},

@@ -18,24 +18,29 @@ namespace {
 
 constexpr int path_rows = 6; ///< heights of a log row that a junior's path takes
 
+constexpr std::size_t least_cautions = 4; ///< these stay, whatever else has to go
+
 /// What is left out, in the order stated in the header.
 struct Level {
-    std::size_t cautions = 6;
+    std::size_t cautions = 8;
     bool stages = true, repair = true, good_enough = true, picture = true, reason = true;
     bool air = true;         ///< whole gaps between the parts
     bool large_steps = true; ///< steps and plan in letters of their own size, else of the body's
 };
+/// Air goes before any words; after each part that goes all cautions are tried again.
 std::vector<Level> levels(std::size_t cautions) {
     Level level{.cautions = cautions};
     std::vector<Level> out{level};
-    while (level.cautions > 2) {
-        --level.cautions;
-        out.push_back(level);
-    }
-    for (bool Level::*part : {&Level::stages, &Level::repair, &Level::good_enough, &Level::picture,
-                              &Level::reason, &Level::air, &Level::large_steps}) {
+    const auto fewer_and_fewer = [&] {
+        for (std::size_t n = cautions; n >= std::min(cautions, least_cautions); --n) {
+            out.push_back(level);
+            out.back().cautions = n;
+        }
+    };
+    for (bool Level::*part : {&Level::air, &Level::stages, &Level::repair, &Level::good_enough,
+                              &Level::picture, &Level::reason, &Level::large_steps}) {
         level.*part = false;
-        out.push_back(level);
+        fewer_and_fewer();
     }
     return out;
 }
@@ -170,7 +175,8 @@ class Composer {
             return own + (own.empty() ? "" : " · ") +
                    say("drill.minutes", {{"n", drill().minutes}});
         const LogCount count = log_count(chosen());
-        if (count.open || count.count.tries == 0) return own;
+        if (drill().family == "speed") return say("junior.dose.lesson");
+        if (count.open || count.count.tries <= 1) return own;
         return say("junior.dose", {{"n", count.count.tries}});
     }
 

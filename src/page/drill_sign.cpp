@@ -11,6 +11,7 @@ ink::Drawing space_sign(const figure::Easel& easel, drills::Space space, double 
     };
     switch (space) {
     case drills::Space::no_swing:
+    case drills::Space::never_swing:
         stroke(ink::Path{}.move({4.5, 2}).line({6.5, 13}).line({6.5, 22.5}), 1.4);
         stroke(ink::Path{}.move({19, 13}).line({19, 22.5}), 1.4);
         stroke(ink::Path{}.move({6.5, 13}).line({19.5, 13}), 2.8);
@@ -25,6 +26,7 @@ ink::Drawing space_sign(const figure::Easel& easel, drills::Space space, double 
         stroke(ink::Path{}.move({12, 12}).line({18.2, 6.4}).line({20.4, 8.2}), 1.4);
         break;
     case drills::Space::range:
+    case drills::Space::range_only:
         stroke(ink::Path{}.move({8, 22}).line({8, 3}), 1.4);
         out.add(ink::Fill{ink::Path::polyline({{8, 3}, {20, 7}, {8, 11}}, true).scaled(u, u),
                           easel.theme.text});

@@ -90,9 +90,9 @@ ink::Drawing log_cold(const Easel& easel, const Story& story, const ChosenDrill&
     const std::string bring =
         lesson.next ? w.say("cold.bring", {{"date", words::date_long(*lesson.next, w)}})
                     : w.say("cold.bring-next");
-    const char* what = junior                                       ? "cold.junior.n"
-                       : chosen.drill.space == drills::Space::range ? "cold.shots.n"
-                                                                    : "cold.placements.n";
+    const char* what = junior                                 ? "cold.junior.n"
+                       : drills::on_range(chosen.drill.space) ? "cold.shots.n"
+                                                              : "cold.placements.n";
     const double sign = easel.theme.setting(Text::heading).style.size;
     const double signing = wide || large ? 0 : inner * 0.46; // on narrow paper beside the title
     const double named = left - signing;

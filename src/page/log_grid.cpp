@@ -41,7 +41,8 @@ std::vector<LogRow> rows_of(const LogCount& log) {
                         : count.of == Of::right_first ? "log.right-first"
                                                       : "drill.count.right",
                         LogRow::of, log.open ? 0 : count.tries});
-    if (count.calls > 0) rows.push_back({"log.called", LogRow::of, log.open ? 0 : count.calls});
+    if (count.calls > 0)
+        rows.push_back({"log.called.blend", LogRow::of, log.open ? 0 : count.calls});
     rows.push_back({"drillpage.strange-row", LogRow::empty});
     return rows;
 }

@@ -54,7 +54,9 @@ page::Section contents(const Easel& easel, const std::vector<drills::Drill>& lib
     }
     section.blocks =
         page::page_of_notes(easel, section.title,
-                            {{{}, {{{}, easel.words.say("book.note"), theme::Text::body}}, false}},
+                            {{{}, {{{}, easel.words.say("book.note") + " " + easel.words.say("book.side"),
+               theme::Text::body}},
+             false}},
                             left, right, easel.words.say("book.blank"));
     return section;
 }
@@ -70,6 +72,7 @@ page::Section safety(const Easel& easel, bool junior) {
                                              easel.words.say("caution.stop.doctor") + " " +
                                              easel.words.say("caution.not-medical"),
                                          theme::Text::body});
+    all.notes.push_back({{}, easel.words.say("book.odd"), theme::Text::body});
     section.blocks =
         page::page_of_notes(easel, section.title, {all}, {}, {}, easel.words.say("book.blank"));
     return section;

@@ -25,8 +25,9 @@ constexpr NamedPart named_parts[] = {
     {hand::View::butt_end, "gap", "drillpic.part.gap"},
     {hand::View::balance, "balance point", "drillpic.part.forefinger"},
     {hand::View::balance, "heel pad", "drillpic.part.pad"},
-    {hand::View::joined, "little finger", "drillpic.part.little"},
+    {hand::View::joined, "little finger in sight", "drillpic.part.little"},
     {hand::View::joined, "thumb tip", "drillpic.part.thumb"},
+    {hand::View::joined, "lead thumb", "drillpic.part.cover"},
 };
 
 } // namespace
