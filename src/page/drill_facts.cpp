@@ -103,12 +103,11 @@ std::vector<std::string> drill_cautions(const Easel& easel, const drills::Drill&
     if (drill.family == "path") add({"caution.path"});
     if (drill.family == "speed") add({junior ? "caution.speed.junior" : "caution.speed"});
     if (space == Space::range) add({"caution.net"});
-    if (space == Space::no_swing || space == Space::never_swing)
-        add({"caution.slow", "caution.hand"});
-    else
-        add({"caution.warm-up.head", "caution.warm-up"});
+    const bool moves = space != Space::no_swing && space != Space::never_swing;
+    if (moves) add({"caution.warm-up.head", "caution.warm-up"});
     if (space == Space::swing) add({"caution.indoors.head", "caution.indoors"});
     add({"caution.rules"});
+    if (!moves) add({"caution.slow", "caution.hand"});
     return lines;
 }
 
@@ -226,13 +225,13 @@ ink::Drawing drill_steps(const Easel& easel, const std::vector<std::string>& ste
     return out;
 }
 
-ink::Drawing drill_cue(const Easel& easel, const Cue& cues, double width) {
+ink::Drawing drill_cue(const Easel& easel, const Cue& cues, double width, double largest) {
     const std::string& cue = cues.own.empty() ? cues.drills : cues.own;
     if (cue.empty()) return {};
     theme::Setting setting = easel.theme.setting(Text::cue);
     if (!cues.own.empty()) setting.style.family = easel.theme.setting(Text::coach).style.family;
     const double least = setting.style.size, leading = setting.leading / least;
-    for (double size = 30; size > least; size -= 1) {
+    for (double size = largest; size > least; size -= 1) {
         ink::Style style = setting.style;
         style.size = size;
         if (easel.type.line(cue, style).width > width) continue;

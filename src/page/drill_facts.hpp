@@ -36,13 +36,16 @@ ink::Drawing drill_head(const figure::Easel& easel, const Story& story, std::siz
 ink::Drawing drill_steps(const figure::Easel& easel, const std::vector<std::string>& steps,
                          double width, theme::Text letters = theme::Text::step);
 
-/// The one cue between two strong rules, as large as one line allows.
+constexpr double largest_cue = 30; ///< points
+
+/// The one cue between two strong rules, as large as one line and `largest` allow.
 /// `own` is the coach's cue and comes in the coach's letter; one without text gives an empty
 /// drawing.
 struct Cue {
     std::string own, drills;
 };
-ink::Drawing drill_cue(const figure::Easel& easel, const Cue& cue, double width);
+ink::Drawing drill_cue(const figure::Easel& easel, const Cue& cue, double width,
+                       double largest = largest_cue);
 
 /// "label | words", the label as high as the words' first line.
 ink::Drawing drill_fact(const figure::Easel& easel, std::string_view label, std::string_view words,

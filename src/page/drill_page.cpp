@@ -18,7 +18,7 @@ namespace {
 
 constexpr int path_rows = 6; ///< heights of a log row that a junior's path takes
 
-constexpr std::size_t least_cautions = 4; ///< these stay, whatever else has to go
+constexpr std::size_t least_cautions = 4; ///< these stay as long as anything else can go
 
 /// What is left out, in the order stated in the header.
 struct Level {
@@ -27,7 +27,7 @@ struct Level {
     bool air = true;         ///< whole gaps between the parts
     bool large_steps = true; ///< steps and plan in letters of their own size, else of the body's
 };
-/// Air goes before any words; after each part that goes all cautions are tried again.
+/// Air and large letters go before any words; after each part all cautions are tried again.
 std::vector<Level> levels(std::size_t cautions) {
     Level level{.cautions = cautions};
     std::vector<Level> out{level};
@@ -37,10 +37,14 @@ std::vector<Level> levels(std::size_t cautions) {
             out.back().cautions = n;
         }
     };
-    for (bool Level::*part : {&Level::air, &Level::stages, &Level::repair, &Level::good_enough,
-                              &Level::picture, &Level::reason, &Level::large_steps}) {
+    for (bool Level::*part : {&Level::air, &Level::large_steps, &Level::stages, &Level::repair,
+                              &Level::good_enough, &Level::picture, &Level::reason}) {
         level.*part = false;
         fewer_and_fewer();
+    }
+    for (std::size_t n = least_cautions - 1; n >= 2; --n) { // a page may never run over
+        out.push_back(level);
+        out.back().cautions = n;
     }
     return out;
 }
@@ -151,8 +155,11 @@ class Composer {
         const double right = width() * (junior_ ? 0.42 : 0.34), gutter = 18;
         const double left = width() - right - gutter;
         const ink::Drawing needs = drill_needs(easel_, drill(), right);
-        const ink::Drawing done = drill_steps(easel_, steps(), left);
-        const auto thought = [&](double wide) { return drill_cue(easel_, cue(), wide); };
+        const ink::Drawing done =
+            drill_steps(easel_, steps(), left, level.large_steps ? Text::step : Text::body);
+        const auto thought = [&](double wide) {
+            return drill_cue(easel_, cue(), wide, level.air ? largest_cue : 20);
+        };
         if (!level.picture)
             return side_by_side({{done, 0}, {stacked({needs, thought(right)}, 8), left + gutter}});
         const ink::Drawing text = stacked({done, thought(left)}, 9);
