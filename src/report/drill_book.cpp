@@ -54,9 +54,11 @@ page::Section contents(const Easel& easel, const std::vector<drills::Drill>& lib
     }
     section.blocks =
         page::page_of_notes(easel, section.title,
-                            {{{}, {{{}, easel.words.say("book.note") + " " + easel.words.say("book.side"),
-               theme::Text::body}},
-             false}},
+                            {{{},
+                              {{{},
+                                easel.words.say("book.note") + " " + easel.words.say("book.side"),
+                                theme::Text::body}},
+                              false}},
                             left, right, easel.words.say("book.blank"));
     return section;
 }
