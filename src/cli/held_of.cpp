@@ -1,7 +1,6 @@
 #include "cli/held_of.hpp"
 
 #include "cli/check_other.hpp"
-#include "cli/records.hpp"
 #include "record/term.hpp"
 #include "words/date.hpp"
 
@@ -118,13 +117,7 @@ theme::Theme theme_of(const Workshop& workshop, const Academy& academy,
 
 std::vector<fs::path> terms_of(const fs::path& folder, std::string_view code) {
     std::vector<fs::path> out;
-    std::error_code gone;
-    const auto options = fs::directory_options::skip_permission_denied;
-    for (fs::recursive_directory_iterator at(folder, options, gone), end; !gone && at != end;
-         at.increment(gone)) {
-        const fs::path& path = at->path();
-        const std::string ending = in_small_letters(path.extension().string());
-        if ((ending != ".yaml" && ending != ".yml") || !at->is_regular_file(gone)) continue;
+    for (const fs::path& path : files_below(folder, {".yaml", ".yml"})) {
         const auto text = text_of(path);
         if (!text || !is_term(*text)) continue;
         const diag::Source source(path.string(), *text);
@@ -134,7 +127,6 @@ std::vector<fs::path> terms_of(const fs::path& folder, std::string_view code) {
                                 [&](const auto& student) { return student.code.value == code; }))
             out.push_back(path.lexically_relative(folder));
     }
-    std::ranges::sort(out);
     return out;
 }
 

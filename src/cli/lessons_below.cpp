@@ -48,19 +48,28 @@ Lessons lessons_of(const Below& below, std::string_view code) {
         if (read->readable && read->lesson.student.code == code) out.push_back(read.get());
     return out;
 }
-std::vector<fs::path> strays_below(const fs::path& folder) {
-    std::vector<fs::path> strays;
+
+std::vector<fs::path> files_below(const fs::path& folder,
+                                  std::initializer_list<std::string_view> endings) {
+    std::vector<fs::path> out;
     std::error_code gone;
     const auto options = fs::directory_options::skip_permission_denied;
     for (fs::recursive_directory_iterator at(folder, options, gone), end; !gone && at != end;
          at.increment(gone)) {
-        const fs::path& path = at->path();
-        const std::string ending = in_small_letters(path.extension().string());
-        if (ending != ".yaml" && ending != ".yml" && ending != ".txt") continue;
-        if (path.filename() == "lesson.yaml" || !at->is_regular_file(gone)) continue;
-        if (reads_like_a_lesson(text_of(path).value_or(""))) strays.push_back(path);
+        const std::string ending = in_small_letters(at->path().extension().string());
+        std::error_code dangling; // a link that leads nowhere ends no walk
+        if (std::ranges::find(endings, ending) != endings.end() && at->is_regular_file(dangling))
+            out.push_back(at->path());
     }
-    std::ranges::sort(strays);
+    std::ranges::sort(out);
+    return out;
+}
+
+std::vector<fs::path> strays_below(const fs::path& folder) {
+    auto strays = files_below(folder, {".yaml", ".yml", ".txt"});
+    std::erase_if(strays, [](const fs::path& path) {
+        return path.filename() == "lesson.yaml" || !reads_like_a_lesson(text_of(path).value_or(""));
+    });
     return strays;
 }
 

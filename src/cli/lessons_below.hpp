@@ -21,6 +21,10 @@ using Lessons = std::vector<const Read*>;
 /// One student's; a record whose code cannot be read belongs to nobody.
 Lessons lessons_of(const Below& below, std::string_view code);
 
+/// Files below `folder` with one of those endings (small letters), sorted.
+std::vector<fs::path> files_below(const fs::path& folder,
+                                  std::initializer_list<std::string_view> endings);
+
 /// YAML and text files below `folder` that read like a lesson record and are not called
 /// lesson.yaml, sorted.
 std::vector<fs::path> strays_below(const fs::path& folder);

@@ -65,15 +65,14 @@ std::string way_of(const std::string& found, const std::string& wanted) {
 
 } // namespace
 
-bool is_header_only(std::string text) {
-    text.erase(text.find_last_not_of(" \r\n\t") + 1);
-    return !text.empty() && text.find_first_of("\r\n") == std::string::npos;
+bool is_header_only(std::string_view text) {
+    text = text.substr(0, text.find_last_not_of(" \r\n\t") + 1);
+    return !text.empty() && text.find_first_of("\r\n") == std::string_view::npos;
 }
 
 bool has_shots(const fs::path& table) {
-    std::string text = text_of(table).value_or("");
-    text.erase(text.find_last_not_of(" \r\n\t") + 1);
-    return text.find_first_of("\r\n") != std::string::npos;
+    const std::string text = text_of(table).value_or("");
+    return text.find_first_not_of(" \r\n\t") != std::string::npos && !is_header_only(text);
 }
 
 bool tell_table_beside(Read& read, const fs::path& record, const std::string& wanted) {

@@ -6,7 +6,7 @@
 namespace cli {
 
 /// True of a table of one line: its header. An empty text has none.
-bool is_header_only(std::string text);
+bool is_header_only(std::string_view text);
 /// True when the table is there and has more than its header: `begin` makes an empty one.
 bool has_shots(const fs::path& table);
 

@@ -6,7 +6,6 @@
 #include "words/side.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <iterator>
 
@@ -102,21 +101,13 @@ void draw_curve_lines(ink::Drawing& d, const Square& s) {
     }
 }
 
-/// How many shots these lines would stand on.
-std::size_t shots_under(const Square& s, const std::vector<ink::Words>& lines) {
-    std::size_t n = 0;
-    for (const auto& row : s.input.rows)
-        for (const auto& shot : row.shots) {
-            const ink::Point at = s.at(shot.face, shot.path);
-            const ink::Rect dot{at.x - 4, at.y - 4, 8, 8};
-            n += std::ranges::any_of(lines, [&](const auto& w) { return w.box().overlaps(dot); });
-        }
-    return n;
-}
-
 /// Names the wanted range at its foot or head, where the word is free of the others.
-void name_wanted(ink::Drawing& d, const Square& s, ink::Rect band,
+void name_wanted(ink::Drawing& d, const Square& s, const FieldPlan& plan,
                  const std::vector<ink::Rect>& taken) {
+    const ink::Rect& band = plan.wanted;
+    const auto meets = [](const std::vector<ink::Rect>& marks, const ink::Rect& box) {
+        return std::ranges::any_of(marks, [&](const ink::Rect& m) { return m.overlaps(box); });
+    };
     const auto& tick = s.easel.theme.setting(theme::Text::tick);
     ink::Style style = tick.style;
     style.colour = s.easel.theme.text;
@@ -127,9 +118,7 @@ void name_wanted(ink::Drawing& d, const Square& s, ink::Rect band,
         ink::Words w = label(s.easel, style, s.easel.words.say("figure.wanted"),
                              {band.x + band.width / 2, y}, text::Align::centre);
         const ink::Rect box = w.box().inset(-1);
-        if (w.width > band.width || shots_under(s, {w}) > 0) continue;
-        if (std::ranges::any_of(taken, [&](const ink::Rect& r) { return r.overlaps(box); }))
-            continue;
+        if (w.width > band.width || meets(plan.shots, w.box()) || meets(taken, box)) continue;
         d.add(ink::Fill{ink::Path::rect(box), ink::white});
         d.add(std::move(w));
         return;
@@ -358,7 +347,7 @@ ink::Drawing scatter(const Easel& easel, const ScatterInput& input, double width
         std::ranges::copy(name.boxes(), std::back_inserter(plan.middles));
     auto fields = draw_fields(d, easel, plan);
     fields.insert(fields.end(), plan.middles.begin(), plan.middles.end());
-    if (input.wanted) name_wanted(d, s, wanted, fields);
+    if (input.wanted) name_wanted(d, s, plan, fields);
     draw_axes(d, s);
     for (const auto& row : input.rows)
         for (const auto& shot : row.shots)

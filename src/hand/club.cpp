@@ -55,16 +55,6 @@ Polyline placed(const Polyline& shape, Dot at, double scale, double turn) {
     return out;
 }
 
-Outline polygon(const Polyline& line, bool closed) {
-    Outline o{line.front(), {}, closed};
-    for (std::size_t i = 1; i <= line.size(); ++i) {
-        if (i == line.size() && !closed) break;
-        const Dot a = line[i - 1], b = line[i % line.size()];
-        o.pieces.push_back({a + (b - a) * (1 / 3.), a + (b - a) * (2 / 3.), b});
-    }
-    return o;
-}
-
 /// From the break to the hosel: shaft, the dark ring of the ferrule, and the hosel that the blade
 /// grows out of. It stands still when the face turns.
 void add_neck(Pencil& plate, Dot from, Dot to, double scale) {

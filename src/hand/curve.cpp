@@ -61,6 +61,15 @@ Polyline resampled(const Polyline& line, double step) {
     return out;
 }
 
+Outline polygon(const Polyline& corners, bool closed) {
+    Outline o{corners.front(), {}, closed};
+    for (std::size_t i = 1; i < corners.size() + closed; ++i) {
+        const Dot a = corners[i - 1], b = corners[i % corners.size()];
+        o.pieces.push_back({lerp(a, b, 1 / 3.), lerp(a, b, 2 / 3.), b});
+    }
+    return o;
+}
+
 Polyline flattened(const Outline& outline, int points_a_piece) {
     Polyline out{outline.start};
     Dot from = outline.start;

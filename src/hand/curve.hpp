@@ -34,6 +34,9 @@ Polyline resampled(const Polyline& line, double step);
 /// fitting digitized curves"). A closed line is given without repeating its first point.
 Outline fitted(const Polyline& line, double tolerance, bool closed);
 
+/// Straight pieces from corner to corner.
+Outline polygon(const Polyline& corners, bool closed);
+
 /// Points on the pieces, ends included.
 Polyline flattened(const Outline& outline, int points_a_piece = 16);
 

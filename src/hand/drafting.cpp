@@ -1,28 +1,14 @@
 #include "hand/drafting.hpp"
 
 namespace hand {
-namespace {
 
-Outline straight_sided(const Polyline& corners) {
-    Outline o{corners[0], {}, true};
-    for (std::size_t i = 0; i < corners.size(); ++i) {
-        const Dot a = corners[i], b = corners[(i + 1) % corners.size()];
-        o.pieces.push_back({lerp(a, b, 1 / 3.), lerp(a, b, 2 / 3.), b});
-    }
-    return o;
-}
-
-} // namespace
-
-Line straight(Dot a, Dot b, Pen pen) {
-    return {{a, {{lerp(a, b, 1 / 3.), lerp(a, b, 2 / 3.), b}}, false}, pen, false, false};
-}
+Line straight(Dot a, Dot b, Pen pen) { return {polygon({a, b}, false), pen, false, false}; }
 
 void add_arrow_head(Plate& plate, Dot tip, Dot way, double size) {
     const Dot d = unit_vector(way), n{-d.y, d.x};
-    plate.add(Area{{straight_sided({tip, tip - d * size + n * (size * .42),
-                                    tip - d * size - n * (size * .42)})},
-                   Tone::mark});
+    const Polyline corners{tip, tip - d * size + n * (size * .42),
+                           tip - d * size - n * (size * .42)};
+    plate.add(Area{{polygon(corners, true)}, Tone::mark});
 }
 
 void add_arrow(Plate& plate, Dot from, Dot to, double k) {
@@ -39,7 +25,7 @@ void add_tick(Plate& plate, Dot knuckle, Dot way, double k, bool half) {
     const double whole = 8 * k, dash = half ? 2.4 * k : whole;
     for (double at = 0; at < whole; at += dash * 1.8) {
         const Dot a = foot + way * at, b = a + way * dash, thick = beside * .9;
-        plate.add(Area{{straight_sided({a + thick, b + thick, b - thick, a - thick})}, Tone::mark});
+        plate.add(Area{{polygon({a + thick, b + thick, b - thick, a - thick}, true)}, Tone::mark});
     }
 }
 

@@ -41,7 +41,6 @@ struct Hold {
     double stick_out = 24;      ///< butt beyond the little finger's ray, millimetres
     double index_aside = 0,
            little_aside = 0; ///< middle joint moved along the handle, to the head, millimetres
-    double bulge = 0;        ///< sideways wish for the thumb's middle joint, see thumb.cpp
 };
 
 struct PosedFinger {

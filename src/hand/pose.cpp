@@ -75,10 +75,11 @@ Pose::Pose(const Wish& wish)
     find_contradiction();
 }
 
-double Pose::v_shown() const {
-    const double drawn = v_degrees(lead_);
+std::optional<double> Pose::v_seen() const {
     const auto& seen = wish_.seen.v;
-    return seen && steps_apart(v_point(drawn), *seen) == 1 ? v_middle(*seen) : drawn;
+    if (!seen) return {};
+    const double drawn = v_degrees(lead_);
+    return steps_apart(v_point(drawn), *seen) == 1 ? v_middle(*seen) : drawn;
 }
 
 void Pose::find_contradiction() {

@@ -22,9 +22,9 @@ class Pose {
     const Limbs& lead() const { return lead_; }
     bool has_contradiction() const { return !contradiction_.empty(); }
     const std::string& contradiction() const { return contradiction_; }
-    /// Where the arrow of the V points: as recorded when that is the hand's own direction or next
-    /// to it, degrees as `v_degrees`.
-    double v_shown() const;
+    /// Where the V that was seen points, degrees as `v_degrees`: the hand's own direction, or the
+    /// recorded one when that is next to it. Nothing when nobody looked.
+    std::optional<double> v_seen() const;
     const Balance& balance() const { return balance_; }
     const Limbs& one_finger() const { return one_finger_; }
 

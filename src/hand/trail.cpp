@@ -62,8 +62,8 @@ Limbs trail_at(const Anatomy& body, const InTheWay& lead, double shift, double l
     return l;
 }
 
-/// The lead forefinger closed over the other hand. Where that lies in its way from
-/// the start, the hand further down the handle makes room.
+/// The lead forefinger closed over the other hand. Where that lies in its way from the start, the
+/// hand further down the handle makes room.
 BothHands hooked(const Anatomy& body, const BothHands& hands) {
     constexpr double bent_enough = 5, step = 2, most = 12; // degrees; millimetres
     const InTheWay lead = in_the_way(hands.lead, int(first_finger) + index_finger);

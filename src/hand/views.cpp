@@ -78,11 +78,10 @@ Picture golfers_eye(const Pose& pose, Limbs l, Reach reach = Reach::club) {
     }
     const Crease crease = v_crease(l);
     const Dot fork = plate.page(l, crease.fork), root = plate.page(l, crease.end);
-    const double v = in_radians(pose.v_shown());
-    const Dot points{std::sin(v), std::cos(v)}; // the butt is straight down the page
-    if (pose.wish().seen.v)
-        add_arrow(plate, fork + points * (6 * k), fork + points * (length(root - fork) + 12 * k),
-                  k);
+    if (const auto v = pose.v_seen()) { // the butt is straight down the page
+        const Dot way{std::sin(in_radians(*v)), std::cos(in_radians(*v))};
+        add_arrow(plate, fork + way * (6 * k), fork + way * (length(root - fork) + 12 * k), k);
+    }
     plate.anchor("V fork", fork);
     plate.anchor("V end", root);
     plate.anchor("thumb tip", plate.page(l, l.thumb[3] + l.thumb_up * l.body.thumb_radius[3]));

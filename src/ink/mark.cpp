@@ -138,13 +138,13 @@ struct Mover {
 
 } // namespace
 
-Mark moved(Mark mark, Point by) { return std::visit(Mover{by}, mark); }
+Mark moved(const Mark& mark, Point by) { return std::visit(Mover{by}, mark); }
 
 void Drawing::add(const Drawing& other, Point at) {
     const std::size_t wanted = marks.size() + other.marks.size();
     if (wanted > marks.capacity()) marks.reserve(std::max(wanted, 2 * marks.size()));
     for (const auto& mark : other.marks)
-        marks.push_back(std::visit(Mover{at}, mark));
+        marks.push_back(moved(mark, at));
 }
 
 } // namespace ink

@@ -138,6 +138,6 @@ struct Drawing {
     void add(const Drawing& other, Point at); ///< its marks, moved
 };
 
-Mark moved(Mark mark, Point by);
+Mark moved(const Mark& mark, Point by);
 
 } // namespace ink

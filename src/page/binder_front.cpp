@@ -113,7 +113,7 @@ Section binder_title(const Easel& easel, const Course& course,
         const double x = columns(easel, 4) + easel.theme.gutter * figure::mm;
         cells.push_back({hold_now(easel, *story, width - x), x});
     }
-    add("facts", side_by_side(std::move(cells)), 34);
+    add("facts", side_by_side(cells), 34);
     NoteGroup box{easel.words.say(news.empty() ? "binder.grows" : "binder.news"), {}, true};
     if (news.empty()) box.notes.push_back({{}, easel.words.say("binder.grows.text"), Text::body});
     for (const auto& line : news)

@@ -40,8 +40,8 @@ std::string part_words(const measure::Retention& r, const words::Speaker& w) {
 std::string range_words(const measure::Interval& range, const words::Speaker& w) {
     const long lower = percent(range.lower), upper = percent(range.upper);
     if (upper <= 0 || lower >= 100 || (lower <= 0 && upper >= 100)) return {};
-    if (lower <= 0) return w.say("loop.part.at-most", {{"upper", std::max(upper, 0L)}});
-    if (upper >= 100) return w.say("loop.part.at-least", {{"lower", std::min(lower, 100L)}});
+    if (lower <= 0) return w.say("loop.part.at-most", {{"upper", upper}});
+    if (upper >= 100) return w.say("loop.part.at-least", {{"lower", lower}});
     return w.say("kept.part-range", {{"lower", lower}, {"upper", upper}});
 }
 

@@ -22,7 +22,7 @@ constexpr std::size_t least_cautions = 4; ///< these stay as long as anything el
 
 /// What is left out, in the order stated in the header.
 struct Level {
-    std::size_t cautions = 8;
+    std::size_t cautions = 0;
     bool stages = true, repair = true, good_enough = true, picture = true, reason = true;
     bool air = true;         ///< whole gaps between the parts
     bool large_steps = true; ///< steps and plan in letters of their own size, else of the body's
@@ -308,8 +308,7 @@ class Composer {
             side.add(
                 drill_steps(easel_, steps(), width(), level.large_steps ? Text::step : Text::body),
                 10);
-            if (ink::Drawing thought = drill_cue(easel_, cue(), width()); thought.size.height > 0)
-                side.add(std::move(thought), 12);
+            side.add(drill_cue(easel_, cue(), width()), 12);
             side.add(facts(level, Facts::doing), 12);
             return side;
         });

@@ -16,9 +16,10 @@ using HoldPicture =
 
 /// Drill `index` of the story. Always one side, two in large print. When the texts are long, first
 /// the log's rows shrink to 9 mm, then these go, one after the other: some of the air between the
-/// parts and the size of the cue, the larger letters of the steps, stage texts, the repair line (it
-/// stands on the next page too), "good enough", the picture, the reason. Before each of them
-/// cautions after the fourth go, and come back when it went. No text is smaller than the body's.
+/// parts and the size of the cue, the larger letters of steps and plan, stage texts, the repair
+/// line (it stands on the next page too), "good enough", the picture, the reason. After each of
+/// them all cautions are tried again, then those after the fourth go; the fourth and third go last
+/// of all. No text is smaller than the body's.
 Section drill_page(const figure::Easel& easel, const Story& story, std::size_t index,
                    const HoldPicture& hold = {});
 

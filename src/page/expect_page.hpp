@@ -10,8 +10,8 @@ namespace page {
 /// All cautions under one title; those for juniors only on a junior's sheet.
 NoteGroup cautions(const figure::Easel& easel, bool junior, theme::Text style);
 
-/// The coach's words, what to expect, repair lines, when to stop, every caution, how to read the
-/// words of this sheet, and lines for questions down to the foot of the page.
+/// The coach's words, what to expect, repair lines, when to stop, every caution, and lines for
+/// questions down to the foot of the page.
 Section expect_page(const figure::Easel& easel, const Story& story);
 
 } // namespace page

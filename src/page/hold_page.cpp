@@ -145,7 +145,7 @@ Block view_row(const figure::Easel& easel, const Story& story, const GripView& v
         height = std::max(height, c.drawing.size.height);
     const double top = std::max(0.0, (height - words.size.height) * 0.4);
     cells.push_back({stacked({gap(beside, std::max(top, 0.01)), words}, 0), x});
-    ink::Drawing all = side_by_side(std::move(cells));
+    ink::Drawing all = side_by_side(cells);
     all.message = alternative(easel, story, n, view.view);
     if (with_strip) all.message += " " + easel.words.say("strip.message");
     return figure_block(view_key(view.view), std::move(all), 8);

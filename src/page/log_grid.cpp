@@ -163,7 +163,7 @@ ink::Drawing log_stages(const Easel& easel, const ChosenDrill& chosen, double wi
                      0),
              static_cast<double>(i) * (column + gutter)});
     }
-    return side_by_side(std::move(cells));
+    return side_by_side(cells);
 }
 
 } // namespace page

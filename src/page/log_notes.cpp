@@ -35,8 +35,8 @@ bool runt(const Easel& easel, const Note& note, std::size_t cut, double width) {
     if (cut + 1 >= note.text.size()) return false;
     const std::string rest = note.text.substr(cut + 1);
     if (rest.find('\n') != rest.npos || note.text[cut] == '\n') return false;
-    const double part = rest.find(' ') == rest.npos ? 0.3 : 0.15;
-    return easel.type.line(rest, easel.theme.setting(note.style).style).width < width * part;
+    const auto& style = easel.theme.setting(note.style).style;
+    return text::is_runt(rest, easel.type.line(rest, style).width, width);
 }
 
 /// Bold words and then the text on the same line, as far as it goes.
@@ -199,10 +199,8 @@ void fill_with_lines(const Easel& easel, std::vector<Block>& blocks, std::string
     constexpr double before = 20;
     const double free = easel.theme.live(true).height - total_height(blocks) - before - foot;
     if (free < lines_height(easel, least_lines)) return;
-    Block lines{.name = "lines"};
-    lines.space_before = before;
-    lines.pieces.push_back({lines_to_write_on(easel, title, column_width(easel), free)});
-    blocks.push_back(std::move(lines));
+    blocks.push_back(
+        drawn_block("lines", lines_to_write_on(easel, title, column_width(easel), free), before));
 }
 
 std::vector<Block> page_of_notes(const Easel& easel, std::string_view title,
@@ -218,15 +216,14 @@ std::vector<Block> page_of_notes(const Easel& easel, std::string_view title,
     const ink::Drawing top = column(easel, over, width);
     const double least = lines_height(easel, least_lines) + group_gap + 4;
     const double over_them = top.size.height > 0 ? top.size.height + group_gap : 0;
-    const ink::Drawing body = stacked(
-        {top, two_columns(easel, left, right, half, gutter, page - over_them - least)}, group_gap);
+    ink::Drawing body; // large print has one column
+    if (!large)
+        body =
+            stacked({top, two_columns(easel, left, right, half, gutter, page - over_them - least)},
+                    group_gap);
     const auto add = [&](std::string name, ink::Drawing drawing, double before) {
-        if (drawing.size.height <= 0) return;
-        Block block;
-        block.name = std::move(name);
-        block.space_before = before;
-        block.pieces.push_back({std::move(drawing)});
-        blocks.push_back(std::move(block));
+        if (drawing.size.height > 0)
+            blocks.push_back(drawn_block(std::move(name), std::move(drawing), before));
     };
     const double rest = page - body.size.height - group_gap - 4;
     const bool lines_fit = rest >= lines_height(easel, least_lines);

@@ -134,11 +134,10 @@ std::optional<Block> hands(const figure::Easel& easel, const Story& story, doubl
     add(view->after, view->second_key);
     ink::Drawing all;
     if (words_under) {
-        all = stacked(
-            {side_by_side(std::move(cells)), words_on_hands(easel, story, *view, all_width)}, 12);
+        all = stacked({side_by_side(cells), words_on_hands(easel, story, *view, all_width)}, 12);
     } else {
         cells.push_back({words_on_hands(easel, story, *view, all_width - x), x});
-        all = side_by_side(std::move(cells));
+        all = side_by_side(cells);
     }
     all.message = easel.words.say(view_key(view->view));
     return figure_block("hands", std::move(all), 12);
@@ -257,13 +256,13 @@ std::vector<Block> pictures_side(const figure::Easel& easel, const Story& story,
                                  const std::vector<Block>& over) {
     std::vector<Block> blocks;
     const double room = easel.theme.live(true).height, slope = slope_of(easel, story);
+    const auto ball = ball_across(easel, story);
     for (const bool with_ball : {true, false})
         if (built_to_fit(1.4, 0.7, 0.1, slope, room, [&](double k) {
                 blocks = over;
                 if (auto block = hands(easel, story, columns(easel, 2) * k, true))
                     blocks.push_back(std::move(*block));
-                if (auto block = ball_across(easel, story); block && with_ball)
-                    blocks.push_back(std::move(*block));
+                if (ball && with_ball) blocks.push_back(*ball);
                 return total_height(blocks);
             }))
             break;

@@ -22,16 +22,14 @@ std::optional<Block> checks(const figure::Easel& easel, const Story& story) {
     const std::string counts = easel.words.say(
         "checks.before-after", {{"before", n.before}, {"after", n.after}, {"of", n.of}});
     const double width = column_width(easel);
-    Block block{.name = "checks"};
-    block.space_before = 14;
-    block.pieces.push_back(
-        {stacked({rule(easel, width),
-                  tagged(figure::paragraph(easel, theme::Text::lead, counts, width), "P"),
-                  tagged(figure::paragraph(easel, theme::Text::small,
-                                           easel.words.say("checks.no-shots"), width),
-                         "P")},
-                 6)});
-    return block;
+    const auto said = [&](theme::Text style, const std::string& words) {
+        return tagged(figure::paragraph(easel, style, words, width), "P");
+    };
+    return drawn_block("checks",
+                       stacked({rule(easel, width), said(theme::Text::lead, counts),
+                                said(theme::Text::small, easel.words.say("checks.no-shots"))},
+                               6),
+                       14);
 }
 
 /// What the change did to the ball, in small: the flights from above, and the largest cause.
@@ -97,13 +95,8 @@ std::optional<Block> verdict_block(const figure::Easel& easel, const Story& stor
             if (small->words.size.height > 0) lines.push_back(tagged(small->words, "P"));
             picture = stacked({picture, tagged(std::move(small->picture), "Figure")}, 8);
         }
-    Block block{.name = "verdict"};
-    block.space_before = 12;
-    block.pieces.push_back(
-        {stacked({rule(easel, column_width(easel)),
-                  side_by_side({{stacked(lines, 2), 0}, {std::move(picture), x}})},
-                 8)});
-    return block;
+    const ink::Drawing beside = side_by_side({{stacked(lines, 2), 0}, {std::move(picture), x}});
+    return drawn_block("verdict", stacked({rule(easel, column_width(easel)), beside}, 8), 12);
 }
 
 std::vector<Block> narrow_verdict(const figure::Easel& easel, const Story& story) {

@@ -43,10 +43,9 @@ ink::Drawing how(const Easel& easel, const PassedDrill& passed, const HoldPictur
     const double width = column_width(easel), right = width * 0.34, gutter = 18;
     const double left = width - right - gutter;
     auto steps = junior && !drill.junior_steps.empty() ? drill.junior_steps : drill.steps;
-    std::vector<ink::Drawing> text{drill_steps(easel, steps, left)};
     const Cue cue{passed.wish ? passed.wish->cue : std::string(), drill.cue};
-    if (ink::Drawing thought = drill_cue(easel, cue, left); thought.size.height > 0)
-        text.push_back(std::move(thought));
+    const ink::Drawing text =
+        stacked({drill_steps(easel, steps, left), drill_cue(easel, cue, left)}, 12);
     std::vector<ink::Drawing> beside;
     if (!drill.picture.empty()) {
         std::optional<ink::Drawing> ready;
@@ -56,7 +55,7 @@ ink::Drawing how(const Easel& easel, const PassedDrill& passed, const HoldPictur
         if (drawn.size.height > 0) beside.push_back(tagged(std::move(drawn), "Figure"));
     }
     beside.push_back(drill_needs(easel, drill, right));
-    return side_by_side({{stacked(text, 12), 0}, {stacked(beside, 8), left + gutter}});
+    return side_by_side({{text, 0}, {stacked(beside, 8), left + gutter}});
 }
 
 ink::Drawing facts(const Easel& easel, const PassedDrill& passed) {

@@ -294,10 +294,6 @@ std::vector<Block> why_blocks(const figure::Easel& easel, const Story& story, co
     return blocks;
 }
 
-} // namespace
-
-namespace {
-
 /// How many sides the blocks take, without one that makes their number even.
 std::size_t sides(const figure::Easel& easel, const Section& section) {
     const auto out = flow({section}, easel.theme, [](Sheet&, std::size_t, std::size_t) {});
@@ -315,6 +311,7 @@ void set_narrow(Section& section, const figure::Easel& easel, const Story& story
         smaller.blocks = why_blocks(easel, story, plan);
         const std::size_t n = sides(easel, smaller);
         if (least == 0 || n < least) section = std::move(smaller), least = n;
+        if (least == 1) return; // no fewer can be
     }
 }
 

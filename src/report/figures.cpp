@@ -45,7 +45,7 @@ ink::Drawing pair(const figure::Easel& easel, const page::Story& story,
     };
     add(view.before, view.first_key);
     add(view.after, view.before ? view.second_key : "grip.now");
-    auto drawing = page::side_by_side(std::move(cells));
+    auto drawing = page::side_by_side(cells);
     drawing.message = easel.words.say(page::view_key(view.view));
     return drawing;
 }

@@ -11,4 +11,9 @@ namespace text {
 /// a dash and what it follows. In order; never two words of much length.
 std::vector<std::size_t> bonds(std::string_view words);
 
+/// Whether a last line of that width is so little of `room` that a word more should join it.
+inline bool is_runt(std::string_view line, double width, double room) {
+    return width < room * (line.find(' ') == line.npos ? 0.3 : 0.15);
+}
+
 } // namespace text

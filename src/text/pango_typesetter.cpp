@@ -116,7 +116,6 @@ bool torn(PangoLayout* layout) {
 
 /// The last space of each paragraph that ends in a runt: a line of little more than a word.
 std::vector<std::size_t> before_runts(PangoLayout* layout, double width) {
-    constexpr double short_line = 0.15, short_word = 0.3;
     std::vector<std::size_t> out;
     const std::string_view text = pango_layout_get_text(layout);
     for (const GSList* at = pango_layout_get_lines_readonly(layout); at; at = at->next) {
@@ -125,8 +124,8 @@ std::vector<std::size_t> before_runts(PangoLayout* layout, double width) {
         const auto end = start + static_cast<std::size_t>(line->length);
         const bool last = end >= text.size() || text[end] == '\n';
         if (!last || start == 0 || text[start - 1] != ' ' || end == start) continue;
-        const bool one_word = text.substr(start, end - start).find(' ') == text.npos;
-        if (width_of(line) < width * (one_word ? short_word : short_line)) out.push_back(start - 1);
+        if (is_runt(text.substr(start, end - start), width_of(line), width))
+            out.push_back(start - 1);
     }
     return out;
 }
@@ -140,9 +139,11 @@ void break_well(PangoLayout* layout, std::string_view words, const ink::Style& s
     const bool was_torn = torn(layout);
     if (!held.empty()) {
         apply(layout, style, held);
-        if (!was_torn && torn(layout)) held.clear();
+        if (!was_torn && torn(layout)) {
+            held.clear();
+            apply(layout, style, held);
+        }
     }
-    apply(layout, style, held);
     const int lines = pango_layout_get_line_count(layout);
     for (int tries = 0; tries < 3; ++tries) {
         const auto runts = before_runts(layout, width);
@@ -235,7 +236,7 @@ std::vector<SetLine> PangoTypesetter::Engine::broken(std::string_view words,
                            width < 0 ? -1 : static_cast<int>(std::floor(width * PANGO_SCALE)) + 1);
     pango_layout_set_text(layout, words.data(), static_cast<int>(words.size()));
     if (width < 0)
-        pango_layout_set_attributes(layout, attributes(style).get());
+        apply(layout, style, {});
     else
         break_well(layout, words, style, width);
     const char* text = pango_layout_get_text(layout);
@@ -256,8 +257,8 @@ const std::vector<SetLine>& PangoTypesetter::Engine::lines(std::string_view word
     const Asked asked{words, style, width};
     if (const auto found = kept.find(asked); found != kept.end()) return found->second;
     if (kept.size() >= kept_texts) kept.clear();
-    const Key key{std::string(words), style, width};
-    return kept.emplace(key, broken(words, style, width)).first->second;
+    return kept.emplace(Key{std::string(words), style, width}, broken(words, style, width))
+        .first->second;
 }
 
 ink::Words PangoTypesetter::Engine::words(const SetLine& line, const ink::Style& style,

@@ -361,6 +361,7 @@ class Held(Academy):
         self.lesson()
         self.record("academy/spring.yaml", "term: Spring\nfrom: 2026-03-01\nto: 2026-06-30\nstudents: [RU-04]\n")
         self.record("academy/summer.yaml", "term: Summer\nfrom: 2026-07-01\nto: 2026-08-30\nstudents: [PI-07]\n")
+        (self.academy / "gone.yaml").symlink_to("nowhere.yaml")  # ends no search
         said = self.expect(run("held", self.academy, "--student", "RU-04"), 0).stdout.decode()
         self.assertIn("In term files", said)
         self.assertIn("spring.yaml", said)
