@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 namespace ink {
 
@@ -46,10 +47,14 @@ Rect Path::bounds() const {
     return {l, t, r - l, b - t};
 }
 
+void Path::shift(Point by) {
+    for (auto& s : segments_)
+        s.a = s.a + by, s.b = s.b + by, s.to = s.to + by;
+}
+
 Path Path::moved(Point by) const {
     Path out = *this;
-    for (auto& s : out.segments_)
-        s.a = s.a + by, s.b = s.b + by, s.to = s.to + by;
+    out.shift(by);
     return out;
 }
 
@@ -109,42 +114,36 @@ Path Path::polyline(const std::vector<Point>& points, bool closed) {
 
 namespace {
 
-/// A copy of each mark in its place; paths are not copied twice.
 struct Mover {
     Point by;
-    Mark operator()(const Fill& m) const { return Fill{m.path.moved(by), m.colour}; }
-    Mark operator()(const Stroke& m) const {
-        return Stroke{m.path.moved(by), m.width, m.colour, m.dash, m.cap};
-    }
-    Mark operator()(const Clip& m) const { return Clip{m.opens, m.path.moved(by)}; }
-    Mark operator()(const Tag& m) const { return m; }
-    Mark operator()(Words m) const {
-        m.at = m.at + by;
-        return m;
-    }
-    Mark operator()(Place m) const {
-        m.at = m.at + by;
-        return m;
-    }
-    Mark operator()(Picture m) const { return boxed(std::move(m)); }
-    Mark operator()(Link m) const { return boxed(std::move(m)); }
-    template <typename M>
-    Mark boxed(M m) const {
-        m.box.x += by.x;
-        m.box.y += by.y;
-        return m;
-    }
+    void operator()(Fill& m) const { m.path.shift(by); }
+    void operator()(Stroke& m) const { m.path.shift(by); }
+    void operator()(Clip& m) const { m.path.shift(by); }
+    void operator()(Tag&) const {}
+    void operator()(Words& m) const { m.at = m.at + by; }
+    void operator()(Place& m) const { m.at = m.at + by; }
+    void operator()(Picture& m) const { shift(m.box); }
+    void operator()(Link& m) const { shift(m.box); }
+    void shift(Rect& box) const { box.x += by.x, box.y += by.y; }
 };
 
 } // namespace
 
-Mark moved(const Mark& mark, Point by) { return std::visit(Mover{by}, mark); }
+Mark moved(Mark mark, Point by) {
+    std::visit(Mover{by}, mark);
+    return mark;
+}
 
-void Drawing::add(const Drawing& other, Point at) {
+void Drawing::add(Drawing other, Point at) {
+    for (auto& mark : other.marks)
+        std::visit(Mover{at}, mark);
+    if (marks.empty()) {
+        marks = std::move(other.marks);
+        return;
+    }
     const std::size_t wanted = marks.size() + other.marks.size();
     if (wanted > marks.capacity()) marks.reserve(std::max(wanted, 2 * marks.size()));
-    for (const auto& mark : other.marks)
-        marks.push_back(moved(mark, at));
+    std::ranges::move(other.marks, std::back_inserter(marks));
 }
 
 } // namespace ink

@@ -37,6 +37,7 @@ class Path {
     const std::vector<Segment>& segments() const { return segments_; }
     bool empty() const { return segments_.empty(); }
     Rect bounds() const; ///< of all points, controls included
+    void shift(Point by);
     Path moved(Point by) const;
     Path scaled(double kx, double ky) const; ///< about the origin; a negative kx mirrors
 
@@ -135,9 +136,9 @@ struct Drawing {
     std::string message; ///< what the picture says, for alternative text; empty for decoration
 
     void add(Mark mark) { marks.push_back(std::move(mark)); }
-    void add(const Drawing& other, Point at); ///< its marks, moved
+    void add(Drawing other, Point at); ///< its marks, moved
 };
 
-Mark moved(const Mark& mark, Point by);
+Mark moved(Mark mark, Point by);
 
 } // namespace ink

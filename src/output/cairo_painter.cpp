@@ -1,5 +1,6 @@
 #include "output/cairo_painter.hpp"
 
+#include "output/path_form.hpp"
 #include "output/picture.hpp"
 #include "output/structure.hpp"
 #include "output/svg_logo.hpp"
@@ -24,8 +25,16 @@ void CairoPainter::paint(const std::vector<ink::Mark>& marks) {
             std::visit([this](const auto& m) { draw(m); }, mark);
     } else {
         Structure structure(context_, marks);
-        for (std::size_t i = 0; i < marks.size(); ++i)
-            if (structure.enter(i)) std::visit([this](const auto& m) { draw(m); }, marks[i]);
+        for (std::size_t i = 0; i < marks.size(); ++i) {
+            if (!structure.enter(i)) continue;
+            const auto run = std::span(marks).subspan(i, form_run(std::span(marks).subspan(i)));
+            if (run.empty()) {
+                std::visit([this](const auto& m) { draw(m); }, marks[i]);
+            } else {
+                draw_form(context_, run);
+                i += run.size() - 1;
+            }
+        }
         structure.finish();
     }
     expect(cairo_status(context_), "drawing a page");

@@ -1,6 +1,7 @@
 #include "output/finish_pdf.hpp"
 
 #include "output/pack.hpp"
+#include "output/path_form.hpp"
 #include "output/pdf.hpp"
 #include "output/qpdf.hpp"
 #include "output/tag_tree.hpp"
@@ -90,6 +91,7 @@ std::string finish_pdf(const std::string& drawn, const page::Book& book, const P
     complete_tags(file, book);
     for (const auto& attachment : wishes.attachments)
         attach(file, attachment);
+    open_forms(file);
     pack_streams(file);
     QPDFWriter writer(file);
     writer.setOutputMemory();

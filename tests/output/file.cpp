@@ -110,7 +110,13 @@ int busy_folder_at_the_end(const fs::path& folder) {
             while (true)
                 output::write_file((folder / std::to_string(i)).string(), "a sheet");
         }).detach();
-    while (entries(folder) < 8)
+    const auto written = [&] {
+        int count = 0;
+        for (int i = 0; i < 8; ++i)
+            count += fs::exists(folder / std::to_string(i)) ? 1 : 0;
+        return count;
+    };
+    while (written() < 8)
         std::this_thread::yield();
     output::finish_writing();
     for (int look = 0; look < 500; ++look)
