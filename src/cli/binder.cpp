@@ -1,6 +1,7 @@
 #include "cli/commands.hpp"
 #include "cli/exit.hpp"
 #include "cli/gather.hpp"
+#include "cli/leaving.hpp"
 #include "output/file.hpp"
 #include "output/pdf.hpp"
 #include "output/print_of.hpp"
@@ -97,6 +98,7 @@ Bound bind_lessons(const std::vector<Gathered>& lessons, const std::string& earl
 }
 
 int run(const Wishes& wishes, const Common& common) {
+    if (!pdf_ending("a binder", wishes.target)) return wrong_use;
     const Workshop workshop(common);
     if (!tell(workshop.findings(), common.strict)) return findings;
     std::error_code error;

@@ -1,5 +1,6 @@
 #include "cli/commands.hpp"
 #include "cli/exit.hpp"
+#include "cli/leaving.hpp"
 #include "cli/sheet.hpp"
 #include "output/file.hpp"
 #include "output/pdf.hpp"
@@ -31,6 +32,7 @@ theme::Paper paper_of(const std::string& word) {
 }
 
 int run(const Wishes& wishes, const Common& common) {
+    if (!pdf_ending("the drill book", wishes.target)) return wrong_use;
     const Workshop workshop(common);
     if (!tell(workshop.findings(), common.strict)) return findings;
     if (!workshop.speaks(wishes.language)) {

@@ -35,6 +35,14 @@ bool known_ending(const Leaving& leaving, const std::string& target) {
     return false;
 }
 
+bool pdf_ending(std::string_view what, const std::string& target) {
+    const fs::path path(target);
+    if (target == "-" || in_small_letters(path.extension().string()) == ".pdf") return true;
+    std::cerr << "lessonleaf: " << what << " is written as PDF, not as '" << target
+              << "'\n  hint: -o " << fs::path(path).replace_extension(".pdf").string() << "\n";
+    return false;
+}
+
 void add_leaving(CLI::App& app, Leaving& leaving) {
     app.add_option("--as", leaving.as, "pdf (usual), or text: all of it to be read out")
         ->check(CLI::IsMember({"pdf", "text"}));

@@ -24,6 +24,9 @@ struct Leaving {
 /// it is to be.
 bool known_ending(const Leaving& leaving, const std::string& target);
 
+/// Refuses a file that does not end in .pdf, for what is written as nothing else; `what` names it.
+bool pdf_ending(std::string_view what, const std::string& target);
+
 /// Declares --as, --attach and --password-file.
 void add_leaving(CLI::App& app, Leaving& leaving);
 

@@ -150,6 +150,13 @@ class Binder(InFolder):
     def test_a_folder_that_is_not_there(self):
         self.expect(run("binder", self.folder / "gone", "--student", "MA-11", "-o", self.target), 3, "is not a folder")
 
+    def test_only_a_pdf_is_promised(self):
+        for name in ("mara.txt", "mara", "mara.pdf.bak"):
+            wrong = self.folder / name
+            self.bind(2, "a binder is written as PDF", "hint: -o", target=wrong)
+            self.expect(run("drills", "-o", wrong), 2, "the drill book is written as PDF")
+            self.assertFalse(wrong.exists())
+
     def test_an_earlier_file_that_is_no_binder_is_no_comparison(self):
         self.target.write_bytes(b"%PDF-1.4 something else")
         self.assertEqual(len(self.bind().stdout.decode().splitlines()), 1)
