@@ -81,13 +81,35 @@ std::size_t Grid::read_cell(std::size_t at, diag::Findings& findings) {
             broken_ = true;
         }
     }
+    const std::size_t inside = std::min(end, text.size());
     while (end < text.size() && text[end] != separator_ && !line_end(text[end]))
         ++end;
     end = std::min(end, text.size());
+    if (quoted && !broken_) check_quoted(start, inside, findings);
     const std::size_t from = quoted ? start : at;
     cells_.push_back(
         {static_cast<std::uint32_t>(from), static_cast<std::uint32_t>(end - from), quoted});
     return end;
+}
+
+/// A remark may go over lines, a quote that was never meant to be closed takes in whole rows.
+/// Commas stand in prose, too, so they tell only when there are as many as in a row.
+void Grid::check_quoted(std::size_t open, std::size_t close, diag::Findings& findings) {
+    const std::string_view held = std::string_view(source_->text()).substr(open, close - open);
+    if (held.find_first_of("\r\n") == std::string_view::npos) return;
+    const std::size_t width = rows_.empty() ? 1 : rows_.front().count;
+    const std::size_t least = separator_ == ',' ? std::max<std::size_t>(2, width) - 1 : 1;
+    if (static_cast<std::size_t>(std::ranges::count(held, separator_)) < least) return;
+    const std::uint32_t first = source_->at(open).line + 1, last = source_->at(close).line;
+    findings.error(source_->at(open),
+                   "the quote that opens here takes in " +
+                       (first >= last
+                            ? "line " + std::to_string(last)
+                            : "lines " + std::to_string(first) + " to " + std::to_string(last)) +
+                       ", which would be lost as shots",
+                   "close the quote in this line, or take it away; a quote inside a quoted cell is "
+                   "written twice");
+    broken_ = true;
 }
 
 void Grid::read_row(std::size_t& at, std::uint32_t& line, diag::Findings& findings) {

@@ -25,7 +25,7 @@ struct Row {
 class Grid {
   public:
     /// Comma, semicolon or tab: the one that the first line has most of outside quotes. An open
-    /// quote is a finding and ends the reading.
+    /// quote, or one that takes in further rows, is a finding and ends the reading.
     Grid(const diag::Source& source, diag::Findings& findings);
 
     const diag::Source& source() const { return *source_; }
@@ -42,6 +42,7 @@ class Grid {
 
   private:
     std::size_t read_cell(std::size_t at, diag::Findings& findings);
+    void check_quoted(std::size_t open, std::size_t close, diag::Findings& findings);
     void read_row(std::size_t& at, std::uint32_t& line, diag::Findings& findings);
 
     const diag::Source* source_;

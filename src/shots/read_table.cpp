@@ -54,8 +54,11 @@ class Reader {
     bool read_number(Shot& shot, const Cell& cell);
     void read_measure(Shot& shot, std::size_t column, const Cell& cell);
     bool repeats_header(const Row& row);
+    bool is_cut_off(const Row& row) const;
     bool fits_width(const Row& row);
     void tell_width(const Row& row);
+    bool misses_cells(const Row& row) const;
+    void tell_short(const Row& row);
     double size_of(const Column& column, const Reading& reading, const Cell& cell);
     double sign_of(const Column& column, const Reading& reading, const Cell& cell);
     void tell_wrong(std::size_t column, const Cell& cell, const std::string& hint);
@@ -82,7 +85,7 @@ class Reader {
     std::vector<std::string_view> unsigned_, lengths_,
         speeds_; ///< measures whose declaration is missing
     diag::Span unsigned_place_, length_place_, speed_place_;
-    int too_wide_ = 0, headers_ = 0;
+    int too_wide_ = 0, too_short_ = 0, headers_ = 0;
 };
 
 Table Reader::run() {
@@ -169,9 +172,43 @@ bool Reader::repeats_header(const Row& row) {
     return true;
 }
 
-/// More cells than the header has would move values into wrong columns.
+/// The last line of a file without a line end, with fewer cells than the line above.
+bool Reader::is_cut_off(const Row& row) const {
+    const auto& rows = grid_.rows();
+    const std::string& text = grid_.source().text();
+    return row.line == rows.back().line && rows.size() > 1 && !text.ends_with('\n') &&
+           !text.ends_with('\r') && row.count < rows[rows.size() - 2].count;
+}
+
+/// A reason to set aside may be left out at the end of a line, all else that is read may not.
+bool Reader::misses_cells(const Row& row) const {
+    const auto beyond = [&](const std::optional<std::size_t>& index) {
+        return index && *index >= row.count;
+    };
+    return beyond(columns_.number) || beyond(columns_.block) || beyond(columns_.club) ||
+           std::ranges::any_of(columns_.measures,
+                               [&](const Column& c) { return c.index >= row.count; }) ||
+           is_cut_off(row);
+}
+
+void Reader::tell_short(const Row& row) {
+    const std::string cells = count_of(row.count, "cell");
+    findings_.error(grid_.source().in_line(row.line, 0, grid_.source().line(row.line).size()),
+                    "this line has " + cells + ", the header has " + std::to_string(columns_.width),
+                    is_cut_off(row)
+                        ? "the file seems to end too early: save or export the table again, or "
+                          "delete this line"
+                        : "complete the line: what was not measured is an empty cell between "
+                          "separators; a line that is no shot does not belong here");
+}
+
+/// More cells than the header has would move values into wrong columns; fewer were likely lost.
 bool Reader::fits_width(const Row& row) {
-    if (row.count <= columns_.width) return true;
+    if (row.count <= columns_.width) {
+        if (!misses_cells(row)) return true;
+        if (++too_short_ <= told_per_column) tell_short(row);
+        return false;
+    }
     const bool empty = std::ranges::all_of(grid_.cells(row).subspan(columns_.width),
                                            [&](const Cell& c) { return grid_.raw(c).empty(); });
     if (!empty && ++too_wide_ <= told_per_column) tell_width(row);

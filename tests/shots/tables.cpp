@@ -95,6 +95,25 @@ TEST_CASE("quoted cells keep separators, doubled quotes and line ends, and place
     CHECK(read.findings.list()[0].span.column == 8);
 }
 
+TEST_CASE("a quoted cell that takes in rows is an error where it opens, one over lines is not") {
+    const Read swallowed("block;face;remark\nbefore;1.0;\"toe\nbefore;9.0;\nafter;0.5;heel\"\n");
+    REQUIRE(swallowed.findings.errors() == 1);
+    CHECK(swallowed.findings.list()[0].span.line == 2);
+    CHECK(swallowed.findings.list()[0].span.column == 12);
+    CHECK(swallowed.table.shots.empty());
+    const Read remark("block;face;remark\r\nbefore;1.0;\"toe,\r\nthen heel\"\r\nafter;0.5;\r\n");
+    CHECK(remark.findings.clean());
+    CHECK(remark.table.shots.size() == 2);
+}
+
+TEST_CASE("a line may leave out a reason to set aside, and nothing else that is read") {
+    const Read reason("block,face,set aside\nbefore,1.0,heel\nafter,0.5\n");
+    CHECK(reason.findings.clean());
+    CHECK(reason.table.shots.size() == 2);
+    CHECK(Read("block,face,path\nbefore,1.0,2\nafter,0.5\n").findings.errors() == 1);
+    CHECK(Read("block,face,set aside\nbefore,1.0,\nafter,0.").findings.errors() == 1);
+}
+
 TEST_CASE("units come from the header, a units row or the record, in this order of nearness") {
     record::ShotSource how = plain();
     how.distance.reset();
