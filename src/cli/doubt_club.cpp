@@ -87,6 +87,19 @@ const drills::TypicalClub* named(const std::vector<Usual>& usual, std::string_vi
     return found == usual.end() ? nullptr : found->club;
 }
 
+/// Whether two names surely mean two clubs; a name that nobody knows may mean any club of its
+/// number.
+bool surely_differ(const std::string& a, const std::string& b, const std::vector<Usual>& usual) {
+    if (spelt_out(a) == spelt_out(b)) return false;
+    const auto known = [&](const std::string& name) {
+        const auto* club = named(usual, name);
+        return club ? club : named(usual, spelt_out(name));
+    };
+    const auto *one = known(a), *other = known(b);
+    if (one && other) return one != other;
+    return !number_of(a).empty() && !number_of(b).empty() && number_of(a) != number_of(b);
+}
+
 /// The known name that is likely meant; one with another number is another club.
 std::string meant(const std::string& name, const std::vector<record::Club>& bag,
                   const std::vector<Usual>& usual) {
@@ -147,6 +160,21 @@ void doubt_club(const Workshop& workshop, const record::Lesson& lesson, diag::Fi
             "flights are left out",
         (close.empty() ? "say its loft: " : "did you mean '" + close + "'? else say its loft: ") +
             "club: {name: " + club.name + ", loft: 32}");
+}
+
+void doubt_table_club(const Workshop& workshop, const record::Lesson& lesson,
+                      const shots::Table& table, const diag::Source& source,
+                      diag::Findings& findings) {
+    const auto clubs = shots::clubs_compared(table);
+    if (lesson.club.name.empty() || clubs.size() != 1) return;
+    if (!surely_differ(lesson.club.name, clubs[0], usual_clubs(workshop, lesson.language))) return;
+    const auto first = std::ranges::find(table.shots, clubs[0], &shots::Shot::club);
+    findings.warning(lesson.club.span,
+                     "the club is " + diag::quote(lesson.club.name) + " here, and " +
+                         diag::quote(clubs[0]) + " in " +
+                         fs::path(source.name()).filename().string() + " from line " +
+                         std::to_string(first->line) + " on",
+                     "correct one of the two: name and loft are printed from the record");
 }
 
 } // namespace cli

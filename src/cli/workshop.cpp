@@ -308,6 +308,8 @@ std::unique_ptr<Read> Workshop::read_alone(const fs::path& record) const {
     check_folder_date(*read, record);
     doubt_club(*this, read->lesson, read->findings);
     if (read->lesson.shots && !read->lesson.shots->file.value.empty()) read_shots(*read, record);
+    if (read->table)
+        doubt_table_club(*this, read->lesson, *read->table, read->sources.back(), read->findings);
     read->library = library(read->lesson.language);
     if (const auto own = upward(record, "drills.yaml"))
         if (auto drills_text = text_of(*own)) {

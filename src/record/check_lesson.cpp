@@ -23,6 +23,17 @@ void check_length(const std::string& text, diag::Span span, std::string_view key
         "shorten it if you can: it will flow on, but short sentences are remembered better");
 }
 
+/// A year in the wrong decade stands on the sheet for good.
+void check_years(Date today, const std::optional<Date>& then, std::string_view what,
+                 diag::Span span, diag::Findings& findings) {
+    using std::chrono::sys_days, std::chrono::days;
+    if (!then || sys_days(*then) - sys_days(today) <= days(366)) return;
+    findings.warning(span,
+                     "the " + std::string(what) + " is more than a year after this lesson of " +
+                         iso(today),
+                     "look at the years: one of the two is likely a slip");
+}
+
 void check_dates(const Lesson& lesson, diag::Findings& findings) {
     if (!lesson.date.value.ok()) return;
     const Date today = lesson.date.value;
@@ -37,6 +48,8 @@ void check_dates(const Lesson& lesson, diag::Findings& findings) {
         findings.warning(lesson.cold_test_span,
                          "the cold test is after the next lesson of " + iso(*lesson.next),
                          "let it open the next lesson, or come before it: the log goes with it");
+    check_years(today, lesson.next, "next lesson", lesson.next_span, findings);
+    check_years(today, lesson.cold_test, "cold test", lesson.cold_test_span, findings);
     if (lesson.revision > 1 && lesson.replaces.empty())
         findings.warning(lesson.revision_span,
                          "revision " + std::to_string(lesson.revision) +

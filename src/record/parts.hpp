@@ -71,7 +71,7 @@ void read_returned(const yaml::Field& field, std::vector<Returned>& returned);
 void read_last_lesson(const yaml::Field& field, diag::Located<std::string>& last);
 void read_log(const yaml::Field& field, int& days);
 void read_pain(const yaml::Field& field, bool& pain);
-void read_history(const yaml::Field& field, std::vector<HistoryLine>& history);
+void read_history(const yaml::Field& field, Date today, std::vector<HistoryLine>& history);
 
 // Takes a value when it is written and right.
 inline void take(const yaml::Field& field, std::string& to) {

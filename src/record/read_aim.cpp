@@ -27,6 +27,24 @@ std::string worth_example(unit::Measure measure) {
     return "1";
 }
 
+/// What is more than the whole spread of a golfer; common practice, no source.
+double largest_worth(unit::Measure measure) {
+    if (measure == unit::Measure::axis) return 25;
+    switch (unit::row(measure).kind) {
+    case unit::Kind::angle:
+        return 10;
+    case unit::Kind::speed:
+        return 10; // m/s
+    case unit::Kind::length:
+        return 60; // metres
+    case unit::Kind::spin:
+        return 4000;
+    case unit::Kind::small_length:
+        return 40;
+    }
+    return 10;
+}
+
 void read_worth(const yaml::Field& field, unit::Units units, Aim& aim) {
     const unit::Measure measure = aim.measure.value;
     const auto usual =
@@ -36,6 +54,11 @@ void read_worth(const yaml::Field& field, unit::Units units, Aim& aim) {
     aim.worth_having = usual.value_or(0);
     const auto size = read_quantity(worth, unit::row(measure).kind, units);
     if (!size) return;
+    if (*size > largest_worth(measure))
+        worth.warning("a 'worth having' of " + std::string(worth.written()) +
+                          " is larger than the whole spread of most golfers",
+                      "it is the smallest change that would matter, for example " +
+                          worth_example(measure) + ": look at the decimal point");
     if (*size > 0)
         aim.worth_having = *size;
     else

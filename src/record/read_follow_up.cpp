@@ -179,7 +179,7 @@ void read_pain(const yaml::Field& field, bool& pain) {
                 "drill, and is printed nowhere");
 }
 
-void read_history(const yaml::Field& field, std::vector<HistoryLine>& history) {
+void read_history(const yaml::Field& field, Date today, std::vector<HistoryLine>& history) {
     for (const yaml::Field& item : field.items()) {
         HistoryLine& line = history.emplace_back();
         if (item.is_text()) {
@@ -188,6 +188,10 @@ void read_history(const yaml::Field& field, std::vector<HistoryLine>& history) {
         }
         item.only({"date", "text"});
         line.date = read_date(item.at("date"));
+        if (line.date && today.ok() && *line.date > today)
+            item.at("date").warning("this line of 'history' is after the lesson of " + iso(today),
+                                    "'history' tells of earlier lessons: correct one of the two "
+                                    "dates");
         take(item.required("text", "aim named, hold changed"), line.text);
     }
 }

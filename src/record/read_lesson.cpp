@@ -76,6 +76,10 @@ void read_heading(const yaml::Field& root, const Start& start, Lesson& lesson,
     lesson.revision = root.at("revision").whole(1, 99).value_or(1);
     lesson.revision_span = root.at("revision").span();
     take(root.at("replaces"), lesson.replaces);
+    if (!lesson.replaces.empty() && !root.at("revision"))
+        root.at("replaces")
+            .warning("'replaces' stands without a 'revision', so nothing is printed of it",
+                     "add the line 'revision: 2', or take this one away");
 }
 
 void read_house_ways(const yaml::Field& root, Lesson& lesson) {
@@ -109,7 +113,7 @@ void read_follow_up(const yaml::Field& root, Lesson& lesson) {
     read_last_lesson(root.at("last lesson"), lesson.last_lesson);
     read_log(root.at("log"), lesson.log_days);
     read_pain(root.at("pain"), lesson.pain);
-    read_history(root.at("history"), lesson.history);
+    read_history(root.at("history"), lesson.date.value, lesson.history);
 }
 
 /// What stands around this record, asked for by the student's code.

@@ -375,3 +375,20 @@ class Targets(Academy):
         (self.folder / "o.pdf").mkdir()
         self.expect(run("lesson", ".", "-o", "o.pdf", folder=self.folder), 0)
         self.assertTrue((self.folder / "o.pdf" / "BR-01-2026-03-03.pdf").exists())
+
+
+class WhatTheTableSays(Academy):
+    def with_club(self, *names):
+        lines = SHOTS.splitlines()
+        rows = [lines[0] + ",club"] + [f"{line},{names[i % len(names)]}" for i, line in enumerate(lines[1:])]
+        (self.day / "shots.csv").write_text("\n".join(rows) + "\n", encoding="utf-8")
+
+    def test_another_club_than_the_record_s_is_told_with_both_places(self):
+        self.with_club("six iron")
+        self.check(self.path, 0, "lesson.yaml:2:7: warning: the club is 'seven iron' here, and 'six iron' in shots.csv "
+                   "from line 2 on", "correct one of the two")
+
+    def test_the_same_club_in_other_words_is_not(self):
+        for name in ("7 iron", "7i", "Seven Iron", "Eisen 7", "my trusty"):
+            self.with_club(name)
+            self.check(self.path, 0, never=["the club is"])
