@@ -1,7 +1,8 @@
 #include "cli/commands.hpp"
 #include "cli/exit.hpp"
 #include "cli/gather.hpp"
-#include "cli/leaving.hpp"
+#include "cli/inputs.hpp"
+#include "cli/target.hpp"
 #include "output/file.hpp"
 #include "output/pdf.hpp"
 #include "output/print_of.hpp"
@@ -98,7 +99,8 @@ Bound bind_lessons(const std::vector<Gathered>& lessons, const std::string& earl
 }
 
 int run(const Wishes& wishes, const Common& common) {
-    if (!pdf_ending("a binder", wishes.target)) return wrong_use;
+    if (!rightly_named({"a binder", "PDF", {".pdf"}, "binder.pdf"}, wishes.target))
+        return wrong_use;
     const Workshop workshop(common);
     if (!tell(workshop.findings(), common.strict)) return findings;
     std::error_code error;
@@ -127,8 +129,8 @@ int run(const Wishes& wishes, const Common& common) {
     for (const auto& one : lessons) {
         if (!one.read->readable) cannot_read(one.read->record.string());
         good = telling.tell(one.read->findings, common.strict) && good;
-        for (const auto& source : one.read->sources)
-            inputs.push_back(source.name());
+        for (auto& name : names_of(*one.read))
+            inputs.push_back(std::move(name));
     }
     if (!(tell(found, common.strict) && good)) return findings;
     output::write_file(wishes.target, output::pdf(bound.book, {}, {{}, {}, bound.note}), inputs);

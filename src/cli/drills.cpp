@@ -1,7 +1,7 @@
 #include "cli/commands.hpp"
 #include "cli/exit.hpp"
-#include "cli/leaving.hpp"
 #include "cli/sheet.hpp"
+#include "cli/target.hpp"
 #include "output/file.hpp"
 #include "output/pdf.hpp"
 #include "report/drill_book.hpp"
@@ -32,7 +32,8 @@ theme::Paper paper_of(const std::string& word) {
 }
 
 int run(const Wishes& wishes, const Common& common) {
-    if (!pdf_ending("the drill book", wishes.target)) return wrong_use;
+    if (!rightly_named({"the drill book", "PDF", {".pdf"}, "drills.pdf"}, wishes.target))
+        return wrong_use;
     const Workshop workshop(common);
     if (!tell(workshop.findings(), common.strict)) return findings;
     if (!workshop.speaks(wishes.language)) {

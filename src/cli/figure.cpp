@@ -1,5 +1,6 @@
 #include "cli/commands.hpp"
 #include "cli/exit.hpp"
+#include "cli/inputs.hpp"
 #include "cli/sheet.hpp"
 #include "output/file.hpp"
 #include "output/pdf.hpp"
@@ -68,15 +69,12 @@ int run(const Wishes& wishes, const Common& common) {
                   << wishes.name << ".svg\n";
         return wrong_use;
     }
-    std::vector<std::string> inputs;
-    for (const auto& source : read->sources)
-        inputs.push_back(source.name());
     output::write_file(target,
                        ending == ".svg" ? output::svg(*drawing)
                        : ending == ".png"
                            ? output::png(drawing->marks, drawing->size, wishes.dots_per_inch)
                            : pdf_of(sheet, *drawing, read->lesson),
-                       inputs);
+                       names_of(*read));
     std::cout << target << "\n";
     return all_written;
 }

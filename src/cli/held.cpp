@@ -1,8 +1,10 @@
 #include "cli/commands.hpp"
 #include "cli/exit.hpp"
 #include "cli/held_of.hpp"
+#include "cli/inputs.hpp"
 #include "cli/lessons_below.hpp"
 #include "cli/records.hpp"
+#include "cli/target.hpp"
 #include "output/file.hpp"
 #include "output/pdf.hpp"
 #include "record/read_date.hpp"
@@ -19,7 +21,13 @@ struct Wishes {
     std::string folder, code, due, target = "-";
 };
 
-bool is_pdf(const std::string& target) { return fs::path(target).extension() == ".pdf"; }
+/// All that was read of the academy, whoever's it is.
+std::vector<std::string> read_for(const Academy& academy, const Below& below) {
+    std::vector<std::string> out = names_of_all(below.lessons);
+    for (const auto& source : academy.sources)
+        out.push_back(source.name());
+    return out;
+}
 
 int unknown(const Academy& academy, const std::string& code) {
     std::cerr << "lessonleaf: people.yaml knows no '" << code << "'\n  hint: ";
@@ -43,8 +51,9 @@ int say_held(const Workshop& workshop, const Wishes& wishes) {
         {person->hand.value, person->age == record::Age::junior, unit::Units{}});
     const report::Held held =
         held_of(*academy, *person, lessons, terms_of(wishes.folder, wishes.code), speaker);
-    if (!is_pdf(wishes.target)) {
-        output::write_file(wishes.target, report::held_text(held));
+    const auto inputs = read_for(*academy, below);
+    if (ending_of(wishes.target) != ".pdf") {
+        output::write_file(wishes.target, report::held_text(held), inputs);
     } else {
         const text::PangoTypesetter type;
         const theme::Theme theme = theme_of(workshop, *academy, *person);
@@ -52,7 +61,7 @@ int say_held(const Workshop& workshop, const Wishes& wishes) {
         page::Book book = report::held_page(easel, held).book;
         book.author = academy->house ? academy->house->academy : "";
         book.language = language;
-        output::write_file(wishes.target, output::pdf(book));
+        output::write_file(wishes.target, output::pdf(book), inputs);
     }
     if (wishes.target != "-") std::cout << wishes.target << "\n";
     return below.whole ? all_written : no_file;
@@ -82,8 +91,8 @@ int list_due(const Workshop& workshop, const Wishes& wishes) {
         for (const auto& term : terms_of(wishes.folder, person.code.value))
             due += "  " + (fs::path(wishes.folder) / term).string() + "\n";
     }
-    output::write_file(wishes.target,
-                       due.empty() ? "Nothing is due by " + wishes.due + ".\n" : due);
+    output::write_file(wishes.target, due.empty() ? "Nothing is due by " + wishes.due + ".\n" : due,
+                       read_for(*academy, below));
     if (!open.empty())
         std::cerr << "note: no date of deletion is known for " << open
                   << "\n  hint: write 'kept until' in people.yaml, or 'kept for' in house.yaml\n";
@@ -91,7 +100,17 @@ int list_due(const Workshop& workshop, const Wishes& wishes) {
     return below.whole ? all_written : no_file;
 }
 
+/// The list of what is due is text alone.
+bool target_is_right(const Wishes& wishes) {
+    if (!wishes.due.empty())
+        return rightly_named({"the list of what is due", "text", {".txt"}, "due.txt"},
+                             wishes.target);
+    return rightly_named({"what is held", "PDF or text", {".pdf", ".txt"}, "held.pdf"},
+                         wishes.target);
+}
+
 int run(const Wishes& wishes, const Common& common) {
+    if (!target_is_right(wishes)) return wrong_use;
     const Workshop workshop(common);
     if (!tell(workshop.findings(), common.strict)) return findings;
     if (!tell(workshop.academy(wishes.folder)->findings, common.strict)) return findings;

@@ -1,7 +1,7 @@
 #include "cli/leaving.hpp"
 
 #include "cli/enclosed.hpp"
-#include "cli/records.hpp"
+#include "cli/target.hpp"
 #include "output/pdf.hpp"
 #include "output/plain_text.hpp"
 
@@ -16,7 +16,7 @@ constexpr std::size_t shortest_password = 8, longest_password = 127; // bytes; I
 } // namespace
 
 bool Leaving::is_text(const std::string& target) const {
-    return as == "text" || (as.empty() && fs::path(target).extension() == ".txt");
+    return as == "text" || (as.empty() && ending_of(target) == ".txt");
 }
 
 output::Digest Leaving::marked(output::Digest inputs) const {
@@ -25,22 +25,10 @@ output::Digest Leaving::marked(output::Digest inputs) const {
 }
 
 bool known_ending(const Leaving& leaving, const std::string& target) {
-    const std::string ending = in_small_letters(fs::path(target).extension().string());
+    const std::string ending = ending_of(target);
     const bool letters = ending.find_first_of("abcdefghijklmnopqrstuvwxyz") != std::string::npos;
-    if (!leaving.as.empty() || target == "-" || !letters || ending == ".pdf" || ending == ".txt")
-        return true;
-    std::cerr << "lessonleaf: a sheet is not written as '" << ending
-              << "'\n  hint: end the file in .pdf or .txt; --as pdf or --as text says it whatever "
-                 "the ending\n";
-    return false;
-}
-
-bool pdf_ending(std::string_view what, const std::string& target) {
-    const fs::path path(target);
-    if (target == "-" || in_small_letters(path.extension().string()) == ".pdf") return true;
-    std::cerr << "lessonleaf: " << what << " is written as PDF, not as '" << target
-              << "'\n  hint: -o " << fs::path(path).replace_extension(".pdf").string() << "\n";
-    return false;
+    if (!ends_as_input(target) && (!letters || !leaving.as.empty())) return true;
+    return rightly_named({"a sheet", "PDF or text", {".pdf", ".txt"}, "sheet.pdf"}, target);
 }
 
 void add_leaving(CLI::App& app, Leaving& leaving) {

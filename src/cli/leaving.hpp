@@ -21,11 +21,8 @@ struct Leaving {
 };
 
 /// Refuses a file whose ending promises what is not written, such as .docx, unless --as says what
-/// it is to be.
+/// it is to be. One that ends like a record or a table is refused even then.
 bool known_ending(const Leaving& leaving, const std::string& target);
-
-/// Refuses a file that does not end in .pdf, for what is written as nothing else; `what` names it.
-bool pdf_ending(std::string_view what, const std::string& target);
 
 /// Declares --as, --attach and --password-file.
 void add_leaving(CLI::App& app, Leaving& leaving);

@@ -2,9 +2,9 @@
 #include "cli/commands.hpp"
 #include "cli/exit.hpp"
 #include "cli/file_name.hpp"
+#include "cli/inputs.hpp"
 #include "cli/leaving.hpp"
 #include "cli/origin.hpp"
-#include "cli/pictures.hpp"
 #include "cli/practice_calendar.hpp"
 #include "cli/records.hpp"
 #include "output/file.hpp"
@@ -38,7 +38,7 @@ struct Printing {
     Part part;
     Claims claims;
 
-    bool as_text() const { return leaving.is_text(target); }
+    bool as_text() const { return leaving.is_text(into_folder ? std::string() : target); }
 };
 
 /// Shares are told by what a sheet is called, so that two sheets of one name meet in one part.
@@ -74,21 +74,6 @@ Outcome both_to_one(const std::string& record, const std::string& other,
         "would be written over the sheet of '" + other + "'");
 }
 
-std::vector<std::string> names_of(const Read& read) {
-    std::vector<std::string> out;
-    for (const auto& source : read.sources)
-        out.push_back(source.name());
-    if (read.academy)
-        for (const auto& source : read.academy->sources)
-            out.push_back(source.name());
-    for (const auto& earlier : read.earlier)
-        for (const auto& source : earlier->sources)
-            out.push_back(source.name());
-    for (const auto& path : picture_files(read.lesson))
-        out.push_back(path.string());
-    return out;
-}
-
 /// Draws and writes a record that was read without a fault.
 Outcome print(const Printing& run, const std::string& record, Read& read, const std::string& target,
               const text::Typesetter& type) {
@@ -103,12 +88,14 @@ Outcome print(const Printing& run, const std::string& record, Read& read, const 
     if (!read.findings.clean()) return at_fault(record, read);
     const auto book = sheet.book(read);
     if (!passes(read.findings, run.strict)) return at_fault(record, read);
-    if (run.calendar) output::write_file(days, practice_calendar(sheet), names_of(read));
+    auto names = names_of(read);
+    names.push_back(run.leaving.password_file);
+    if (run.calendar) output::write_file(days, practice_calendar(sheet), names);
     const auto bytes = bytes_of(run.leaving, sheet, read, book, inputs, run.as_text());
     if (old == bytes)
         return Outcome{Outcome::State::up_to_date, all_written, record, shown, {}, {}}.saying(
             read.findings);
-    output::write_file(target, bytes, names_of(read));
+    output::write_file(target, bytes, names);
     return Outcome{Outcome::State::written, all_written, record, shown, {}, {}}.saying(
         read.findings);
 }

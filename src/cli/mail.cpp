@@ -1,10 +1,12 @@
 #include "cli/commands.hpp"
 #include "cli/exit.hpp"
 #include "cli/file_name.hpp"
+#include "cli/inputs.hpp"
 #include "cli/mail_text.hpp"
 #include "cli/origin.hpp"
 #include "cli/records.hpp"
 #include "cli/sheet.hpp"
+#include "cli/target.hpp"
 #include "output/file.hpp"
 #include "output/pdf.hpp"
 #include "record/read_date.hpp"
@@ -92,7 +94,9 @@ int write_one(Writing& run, const std::string& record) {
         return findings;
     }
     const output::Mail mail = mail_of(*person, sheet, file_name(read->lesson), pages, *pdf);
-    output::write_file(target, output::draft(mail), {record, run.wishes.pdf});
+    auto inputs = names_of(*read);
+    inputs.push_back(run.wishes.pdf);
+    output::write_file(target, output::draft(mail), inputs);
     if (target != "-") print_check_line(*read, *person, mail, target);
     return all_written;
 }
@@ -116,7 +120,9 @@ int run(const Wishes& wishes, const Common& common) {
     run.strict = common.strict;
     run.into_folder = records.folders || records.paths.size() > 1 || wishes.target.ends_with('/') ||
                       fs::is_directory(wishes.target, failed);
-    if (run.into_folder && !folder_named("mail", wishes.target)) return wrong_use;
+    if (run.into_folder ? !folder_named("mail", wishes.target)
+                        : !rightly_named({"a draft", "mail", {".eml"}, "draft.eml"}, wishes.target))
+        return wrong_use;
     if (run.into_folder) fs::create_directories(wishes.target, failed);
     int worst = records.faults.empty() ? all_written : no_file;
     for (const auto& record : records.paths) {

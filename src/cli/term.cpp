@@ -3,6 +3,7 @@
 #include "cli/exit.hpp"
 #include "cli/gather.hpp"
 #include "cli/held_of.hpp"
+#include "cli/inputs.hpp"
 #include "cli/records.hpp"
 #include "cli/term_files.hpp"
 #include "cli/term_register.hpp"
@@ -90,8 +91,8 @@ class TermRun {
     fs::path folder() const { return lessons_folder(term_, wishes_.term); }
 
     void inputs_for(const Gathered& one) {
-        for (const auto& source : one.read->sources)
-            inputs_.push_back(source.name());
+        for (auto& name : names_of(*one.read))
+            inputs_.push_back(std::move(name));
     }
 
     /// Codes of the register and of the lessons that do not meet.

@@ -156,6 +156,11 @@ class Binder(InFolder):
             self.bind(2, "a binder is written as PDF", "hint: -o", target=wrong)
             self.expect(run("drills", "-o", wrong), 2, "the drill book is written as PDF")
             self.assertFalse(wrong.exists())
+        (self.folder / "sheets").mkdir()
+        for target in ("sheets", "sheets/"):
+            self.expect(run("binder", self.lessons, "--student", "MA-11", "-o", target, folder=self.folder), 2,
+                        f"'{target}' is a folder, and a binder is one file", "hint: -o sheets/binder.pdf")
+            self.expect(run("drills", "-o", target, folder=self.folder), 2, "hint: -o sheets/drills.pdf")
 
     def test_an_earlier_file_that_is_no_binder_is_no_comparison(self):
         self.target.write_bytes(b"%PDF-1.4 something else")

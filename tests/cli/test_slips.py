@@ -193,7 +193,8 @@ class Named(Academy):
                 self.check(self.path, 1, f"no drill is called '{name}'", said, never=["did you mean"])
 
     def test_an_ending_that_is_not_written_is_refused(self):
-        self.expect(run("lesson", self.path, "-o", "a.docx", folder=self.folder), 2, "not written as '.docx'", ".pdf or .txt")
+        self.expect(run("lesson", self.path, "-o", "a.docx", folder=self.folder), 2, "a sheet is written as PDF or text, not as 'a.docx'",
+                    "hint: -o a.pdf or -o a.txt")
         self.assertFalse((self.folder / "a.docx").exists())
         self.expect(run("lesson", self.path, "-o", "a.md", "--as", "text", folder=self.folder), 0)
         self.expect(run("lesson", self.path, "-o", "A.PDF", folder=self.folder), 0)
@@ -370,6 +371,42 @@ class Targets(Academy):
             self.assertFalse((self.folder / words[-1]).exists())
         self.record("term.yaml", TERM)
         self.expect(run("term", "term.yaml", "-o", "t.pdf", folder=self.folder), 2, "'t.pdf' is one file")
+
+    def test_no_register_record_or_table_is_written_over(self):
+        one, other = "BR-01/2026-03-03/lesson.yaml", "other/people.yaml"
+        self.record(other, PEOPLE)
+        held = ("held", ".", "--student", "BR-01")
+        before = {name: (self.folder / name).read_bytes() for name in self.files()}
+        for words, said, way in ((held, "what is held is written as PDF or text, not as", ("{}.pdf", "{}.txt")),
+                                 (("held", ".", "--due", "2030-01-01"), "the list of what is due is written as text, not as", ("{}.txt",)),
+                                 (("mail", one), "a draft is written as mail, not as", ("{}.eml",)),
+                                 (("lesson", one, "--as", "text"), "a sheet is written as PDF or text, not as", ("{}.pdf", "{}.txt")),
+                                 (("lesson", one, "--as", "pdf"), "a sheet is written as PDF or text, not as", ("{}.pdf", "{}.txt"))):
+            for target in ("people.yaml", other, "SU-03/2026-03-03/lesson.yaml", "LO-02/2026-03-03/shots.csv", "new.YML", "new.tsv"):
+                with self.subTest(words=words, target=target):
+                    ways = " or ".join("-o " + way.format(target.rsplit(".", 1)[0]) for way in way)
+                    self.expect(run(*words, "-o", target, folder=self.folder), 2, f"{said} '{target}'", f"hint: {ways}\n")
+        self.assertEqual({name: (self.folder / name).read_bytes() for name in self.files()}, before)
+
+    def test_what_is_held_is_never_written_over_what_was_read(self):
+        self.record("SU-03/2026-03-03/shots.txt", SHOTS)
+        self.write(self.folder / "SU-03/2026-03-03/lesson.yaml", "drills", "shots: shots.txt\ndrills")
+        for student in ("SU-03", "BR-01"):
+            self.expect(run("held", ".", "--student", student, "-o", "SU-03/2026-03-03/shots.txt", folder=self.folder), 3,
+                        "it is an input of this run")
+        self.assertEqual((self.folder / "SU-03/2026-03-03/shots.txt").read_text(encoding="utf-8"), SHOTS)
+
+    def test_what_is_held_is_a_pdf_in_capitals_too(self):
+        self.expect(run("held", ".", "--student", "BR-01", "-o", "H.PDF", folder=self.folder), 0)
+        self.assertTrue((self.folder / "H.PDF").read_bytes().startswith(b"%PDF"))
+        self.expect(run("lesson", self.path, "-o", "A.TXT", folder=self.folder), 0)
+        self.assertIn("What is my one thing?", (self.folder / "A.TXT").read_text(encoding="utf-8"))
+
+    def test_a_picture_of_the_sheet_is_not_written_over_the_logo_or_the_photograph(self):
+        self.record("logo.svg", '<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"><path d="M0 0h9v9z"/></svg>')
+        self.record("house.yaml", HOUSE + "marks: {logo: logo.svg}\n")
+        name = run("figure", self.path, folder=self.folder).stdout.decode().split()[0]
+        self.expect(run("figure", self.path, name, "-o", "logo.svg", folder=self.folder), 3, "it is an input of this run")
 
     def test_a_folder_that_is_there_may_be_called_anything(self):
         (self.folder / "o.pdf").mkdir()

@@ -1,0 +1,56 @@
+#include "cli/target.hpp"
+
+#include "cli/records.hpp"
+
+#include <algorithm>
+#include <array>
+#include <filesystem>
+#include <iostream>
+
+namespace cli {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+bool is_folder(const std::string& target) {
+    std::error_code gone;
+    return target.ends_with('/') || fs::is_directory(target, gone);
+}
+
+/// The same name with each of the right endings: "a.pdf or -o a.txt".
+std::string instead(const Written& written, const std::string& target) {
+    if (fs::path(target).filename().empty()) return std::string(written.usual);
+    std::string out;
+    for (const auto& ending : written.endings)
+        out += (out.empty() ? "" : " or -o ") +
+               fs::path(target).replace_extension(fs::path(ending)).string();
+    return out;
+}
+
+} // namespace
+
+std::string ending_of(const std::string& target) {
+    return in_small_letters(std::filesystem::path(target).extension().string());
+}
+
+bool ends_as_input(const std::string& target) {
+    constexpr std::array<std::string_view, 4> inputs{".yaml", ".yml", ".csv", ".tsv"};
+    return std::ranges::find(inputs, ending_of(target)) != inputs.end();
+}
+
+bool rightly_named(const Written& written, const std::string& target) {
+    if (target == "-") return true;
+    if (is_folder(target)) {
+        std::cerr << "lessonleaf: '" << target << "' is a folder, and " << written.what
+                  << " is one file\n  hint: -o " << (fs::path(target) / written.usual).string()
+                  << "\n";
+        return false;
+    }
+    if (std::ranges::find(written.endings, ending_of(target)) != written.endings.end()) return true;
+    std::cerr << "lessonleaf: " << written.what << " is written as " << written.as << ", not as '"
+              << target << "'\n  hint: -o " << instead(written, target) << "\n";
+    return false;
+}
+
+} // namespace cli
