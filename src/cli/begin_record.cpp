@@ -175,7 +175,7 @@ std::string record_for(const Begun& begun) {
     out += shots_line(begun);
     out += again(begun, "conditions", "");
     out += drills_line(begun);
-    out += again(begun, "plan", "# plan: {when: the kettle goes on, where: in the kitchen}\n");
+    out += again(begun, "plan", "# plan: {when: the kettle goes on, where: in the hall}\n");
     out += "# next: " +
            record::iso(record::Date{std::chrono::sys_days(begun.date) + std::chrono::days(14)}) +
            "\n";

@@ -69,7 +69,7 @@ void butt_end(Sketch& s) {
 }
 
 void kettle(Sketch& s) {
-    s.scene({-190, -330, 720, 380});
+    s.scene({-190, -330, 720, 440});
     ink::Path body;
     body.move({-110, 0}).curve({-130, -110}, {-95, -190}, {-30, -190});
     body.curve({35, -190}, {70, -110}, {50, 0}).close();
@@ -85,13 +85,12 @@ void kettle(Sketch& s) {
     s.line({{-180, 0}, {70, 0}}, Sketch::usual); // the worktop ends there
     s.line({{70, 0}, {70, 26}}, Sketch::usual);
     s.line({{70, 26}, {520, 26}}, Sketch::usual);
-    // the club waits two steps away
+    // the club waits behind the wall
     s.limbs({{{{446, 10}, {474, -204}}, 9}}, Sketch::usual);
     s.limbs({{{{472, -190}, {486, -302}}, 19}}, Sketch::heavy, ink::grey(0.9));
     s.shape({{440, -2}, {456, 2}, {512, 14}, {510, 25}, {440, 25}});
-    s.arrow({260, -60}, {160, -60}, Sketch::usual);
-    s.arrow({320, -60}, {420, -60}, Sketch::usual);
-    s.words("drillpic.kettle.apart", {290, -86});
+    s.limbs({{{{190, 20}, {190, -250}}, 16}}, Sketch::usual, ink::grey(0.6));
+    s.words("drillpic.kettle.apart", {345, 84});
 }
 
 void joined(Sketch& s) {

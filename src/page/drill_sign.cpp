@@ -12,9 +12,11 @@ ink::Drawing space_sign(const figure::Easel& easel, drills::Space space, double 
     switch (space) {
     case drills::Space::no_swing:
     case drills::Space::never_swing:
-        stroke(ink::Path{}.move({4.5, 2}).line({6.5, 13}).line({6.5, 22.5}), 1.4);
-        stroke(ink::Path{}.move({19, 13}).line({19, 22.5}), 1.4);
-        stroke(ink::Path{}.move({6.5, 13}).line({19.5, 13}), 2.8);
+        // a club, struck out as ISO 7010 strikes out
+        stroke(ink::Path{}.move({15.6, 5.4}).line({9.8, 17}), 1.2);
+        stroke(ink::Path{}.move({9.8, 17}).line({6.2, 16.4}), 2.4);
+        stroke(ink::Path::circle({12, 12}, 10.6), 1.4);
+        stroke(ink::Path{}.move({4.5, 4.5}).line({19.5, 19.5}), 1.4);
         break;
     case drills::Space::swing:
         out.add(ink::Stroke{ink::Path::circle({12, 12}, 10.5).scaled(u, u),

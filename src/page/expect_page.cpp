@@ -68,8 +68,11 @@ NoteGroup cautions(const Easel& easel, bool junior, Text style) {
     add({"caution.range", "caution.range.forward", "caution.range.warning", "caution.range.backs"},
         "caution.range.head");
     add({"caution.indoors", "caution.indoors.lift", "caution.net"}, "caution.indoors.head");
-    add({"caution.slow", "caution.hand", "caution.hand.tell", "caution.stages"},
-        "drillpage.hand-head");
+    if (junior) // who have no stages
+        add({"caution.slow", "caution.hand", "caution.hand.tell"}, "drillpage.hand-head");
+    else
+        add({"caution.slow", "caution.hand", "caution.hand.tell", "caution.stages"},
+            "drillpage.hand-head");
     add({junior ? "caution.speed.junior" : "caution.speed", "caution.path", "caution.rules"},
         nullptr);
     return group;

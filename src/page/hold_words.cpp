@@ -174,6 +174,20 @@ std::vector<std::string> look_lines(const record::Lesson& lesson, const words::S
     return out;
 }
 
+std::string marks_legend(const record::Lesson& lesson, const words::Speaker& words) {
+    bool ticks = false, half = false, arrow = false;
+    for (const auto* hold : {&lesson.before, &lesson.after, &lesson.target}) {
+        const double n = hold->knuckles.value_or(0);
+        ticks = ticks || n > 0;
+        half = half || n != std::floor(n);
+        arrow = arrow || hold->v;
+    }
+    std::string out;
+    if (ticks) out += " " + words.say(half ? "grip.caption.half-tick" : "grip.caption.ticks");
+    if (arrow) out += " " + words.say("grip.caption.arrow");
+    return out;
+}
+
 double wanted_knuckles(const record::Lesson& lesson) { return lesson.target.knuckles.value_or(2); }
 
 std::string view_key(hand::View view) {

@@ -22,6 +22,9 @@ inline bool looks_down(hand::View view) {
     return view == hand::View::golfers_eye || view == hand::View::close_up;
 }
 
+/// What ticks and arrow in those pictures mean, each sentence after a space; only of what is drawn.
+std::string marks_legend(const record::Lesson& lesson, const words::Speaker& words);
+
 /// Every aspect that was looked at on at least one side, in the order taught.
 std::vector<Aspect> aspects(const Story& story, const words::Speaker& words);
 

@@ -101,6 +101,9 @@ std::string credit_sentence(const ball::Credit& credit, ball::Outcome outcome,
     }
     if (best <= 0) return {};
     const Measure measure = measure_of(outcome);
+    const auto& range = told.shares[largest]->range;
+    if (range && range->lower <= 0 && range->upper >= 0)
+        return w.say("why.credit.unclear", {{"noun", w.say("noun." + key_of(measure))}});
     const double part = best / std::abs(change);
     if (part <= 0.9 && next > about_equal * best)
         return w.say("why.credit.two",
@@ -121,20 +124,28 @@ std::string credit_sentence(const ball::Credit& credit, ball::Outcome outcome,
                   {"change", words::quantity(measure, std::abs(change), w)}});
 }
 
+namespace {
+
+/// The shots do not carry more than tens of a percent.
+std::string share_of_rest(const std::string& key, double share, const words::Speaker& w) {
+    const double tens = std::round(share * 10) * 10;
+    if (tens >= 100) return w.say(key + "-all");
+    return w.say(key + "-first", {{"part", words::fixed(tens, 0, w.language()) +
+                                               std::string(words::no_break_space) + "%"}});
+}
+
+} // namespace
+
 std::string next_sentence(const BallStory& ball, const words::Speaker& w) {
     if (!ball.next || few_shots(ball)) return {};
     using ball::NextStep;
-    const auto part = [&](double share) {
-        return words::fixed(std::min(1.0, share) * 100, 0, w.language()) +
-               std::string(words::no_break_space) + "%";
-    };
     std::string out;
     switch (ball.next->step) {
     case NextStep::mostly_face:
-        out = w.say("next.face-first", {{"part", part(ball.next->face)}});
+        out = share_of_rest("next.face", ball.next->face, w);
         break;
     case NextStep::mostly_path:
-        out = w.say("next.path-first", {{"part", part(ball.next->path)}});
+        out = share_of_rest("next.path", ball.next->path, w);
         break;
     case NextStep::both:
         out = w.say("next.even");

@@ -9,8 +9,8 @@
 
 namespace page {
 
-/// Which factor the change came with, in one sentence; empty when the model does not fit or nothing
-/// was shared out.
+/// Which factor the change came with, in one sentence, or that the shots do not tell: the largest
+/// part's range reaches zero. Empty when the model does not fit or nothing was shared out.
 std::string credit_sentence(const ball::Credit& credit, ball::Outcome outcome,
                             const words::Speaker& words);
 

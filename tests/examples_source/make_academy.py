@@ -67,9 +67,11 @@ def quoted(text):
     return f'"{text}"' if any(c in text for c in ":#,") or text[0] in "{[" else text
 
 
-def record(code, club, aim, number, lesson, following):
+def record(code, club, aim, number, lesson, following, last):
     day, saw, changed, more = lesson
     lines = [f"student: {code}", f"lesson: {number}", f"club: {club}"]
+    if last:
+        lines.append(f"last lesson: ../{last}")
     if aim:
         lines.append(f"aim: {aim}")
     lines += [f"saw: {quoted(saw)}", f"changed: {quoted(changed)}"]
@@ -106,7 +108,8 @@ def make(folder):
             here = academy / name / day
             here.mkdir(parents=True, exist_ok=True)
             later = lessons[n + 1][0] if n + 1 < len(lessons) else str(date.fromisoformat(day) + timedelta(days=28))
-            (here / "lesson.yaml").write_text(record(code, club, aim, n + 1, lesson, later), encoding="utf-8")
+            last = lessons[n - 1][0] if n else ""
+            (here / "lesson.yaml").write_text(record(code, club, aim, n + 1, lesson, later, last), encoding="utf-8")
             if aim:
                 named = [(b, m) for b, m in zip(("cold", "before", "after"), blocks[n]) if m]
                 (here / "shots.csv").write_text(table(chance, named, start, hand == "left", lesson[3].get("few")), encoding="utf-8")
