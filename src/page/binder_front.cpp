@@ -127,6 +127,7 @@ Section binder_contents(const Easel& easel, const std::vector<ContentsLine>& lin
     const auto& w = easel.words;
     Section section{.name = "contents", .title = w.say("binder.contents")};
     section.blocks.push_back(page_title(easel, section.title));
+    section.blocks.push_back(text_block(easel, Text::small, w.say("binder.numbers"), 0));
     const std::vector<TableColumn> columns{{w.say("binder.column.lesson"), 0.8},
                                            {w.say("binder.column.date"), 1.7},
                                            {w.say("binder.column.what"), 4.2},
@@ -144,8 +145,10 @@ Section binder_contents(const Easel& easel, const std::vector<ContentsLine>& lin
         row.target = "#" + line.place;
         rows.push_back(std::move(row));
     }
-    Block block = table(easel, "contents", columns, rows, 0);
-    const double used = section.blocks.front().height() + block.height();
+    Block block = table(easel, "contents", columns, rows, 10);
+    double used = block.space_before + block.height();
+    for (const auto& above : section.blocks)
+        used += above.space_before + above.height();
     const double spare = easel.theme.live(true).height - used;
     const TableRow empty = empty_row();
     const int more = static_cast<int>(spare / empty.least);
