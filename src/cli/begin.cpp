@@ -131,7 +131,7 @@ bool knows(const Academy& academy, const Below& below, const std::string& code) 
     const auto near = academy.people ? academy.people->nearest_code(code) : std::string_view();
     std::cerr << (near.empty() ? "add the student to people.yaml in the academy's folder: "
                                  "- {code: " +
-                                     code + ", first name: ..., hand: right or left}"
+                                     code + ", first name: ..., hand: right}, or hand: left"
                                : "did you mean '" + std::string(near) + "'?")
               << "\n";
     return false;

@@ -18,6 +18,17 @@ fs::path place_of(const std::string& written, const fs::path& record) {
     return path;
 }
 
+/// The way to the lesson when its folder lies beside the record's own, as it usually does.
+std::string way_beside(const std::string& written, const fs::path& record) {
+    std::error_code gone;
+    const fs::path own = fs::absolute(record, gone).lexically_normal().parent_path();
+    const fs::path there = own.parent_path() / written;
+    const bool lesson =
+        fs::exists(fs::is_directory(there, gone) ? there / "lesson.yaml" : there, gone);
+    if (!lesson || written.empty() || there == own) return {};
+    return "it lies one folder up: last lesson: " + (fs::path("..") / written).string();
+}
+
 const std::string& called(const record::Student& student) {
     return student.code.empty() ? student.name : student.code;
 }
@@ -44,8 +55,9 @@ bool fits(const record::Lesson& now, const record::Lesson& then, diag::Findings&
 
 /// The record that `now` names as its last lesson; nothing when it cannot be one.
 std::unique_ptr<Read> read_one(const Workshop& workshop, const record::Lesson& now,
-                               const fs::path& path, const fs::path& home,
+                               const fs::path& record, const fs::path& home,
                                diag::Findings& findings) {
+    const fs::path path = place_of(now.last_lesson.value, record);
     if (!home.empty() && lies_outside(path, home)) {
         findings.error(now.last_lesson.span,
                        "the last lesson '" + now.last_lesson.value +
@@ -56,9 +68,12 @@ std::unique_ptr<Read> read_one(const Workshop& workshop, const record::Lesson& n
     auto one = workshop.read_alone(path);
     const auto& link = now.last_lesson;
     if (!one->readable) {
+        const std::string way = way_beside(link.value, record);
         findings.error(link.span, "the last lesson '" + link.value + "' cannot be read",
-                       "give the way from this record to the other, such as 'last lesson: "
-                       "../2026-04-30/lesson.yaml', or leave the line out");
+                       !way.empty()
+                           ? way
+                           : "give the way from this record to the other, such as 'last lesson: "
+                             "../2026-04-30/lesson.yaml', or leave the line out");
         return nullptr;
     }
     if (!one->findings.clean()) {
@@ -90,10 +105,10 @@ void read_earlier(const Workshop& workshop, Read& read, const fs::path& record) 
     const record::Lesson* now = &read.lesson;
     diag::Findings further; // faults of older links are told when those sheets are printed
     while (!now->last_lesson.value.empty() && read.earlier.size() < most_lessons) {
-        at = place_of(now->last_lesson.value, at);
         auto one =
             read_one(workshop, *now, at, home, read.earlier.empty() ? read.findings : further);
         if (!one) return;
+        at = one->record;
         now = &one->lesson;
         read.earlier.push_back(std::move(one));
     }

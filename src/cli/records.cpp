@@ -17,14 +17,6 @@ std::string unreadable(const fs::path& folder, const std::error_code& why) {
            "\n";
 }
 
-/// A name that was meant as lesson.yaml: other capitals, or an ending that an editor has added.
-bool nearly_record_name(const std::string& name) {
-    const std::string small = in_small_letters(name);
-    return name != record_name &&
-           (small == "lesson.yaml" || small == "lesson.yml" || small == "lesson.yaml.txt" ||
-            small == "lesson.yml.txt" || small == "lesson.yaml.yaml" || small == "lesson.txt");
-}
-
 /// Adds the records below `folder`; a part of it that cannot be read is a fault and is passed over.
 void look_below(const fs::path& folder, Records& into) {
     std::error_code failed;
@@ -71,6 +63,13 @@ std::string identity(const std::string& path) {
 }
 
 } // namespace
+
+bool nearly_record_name(const std::string& name) {
+    const std::string small = in_small_letters(name);
+    return name != record_name &&
+           (small == "lesson.yaml" || small == "lesson.yml" || small == "lesson.yaml.txt" ||
+            small == "lesson.yml.txt" || small == "lesson.yaml.yaml" || small == "lesson.txt");
+}
 
 bool folder_named(const std::string& command, const std::string& target) {
     std::error_code gone;

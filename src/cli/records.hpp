@@ -30,4 +30,7 @@ std::string stray(const std::string& path);
 /// there stays in the list: the reader tells.
 Records records_of(const std::vector<std::string>& arguments);
 
+/// A name that was meant as lesson.yaml: other capitals, or an ending that an editor has added.
+bool nearly_record_name(const std::string& name);
+
 } // namespace cli

@@ -1,5 +1,6 @@
 #include "cli/commands.hpp"
 #include "cli/exit.hpp"
+#include "cli/records.hpp"
 #include "people/start.hpp"
 
 #include <algorithm>
@@ -8,12 +9,41 @@
 
 namespace cli {
 
+namespace {
+
+/// A record under nearly that name: other capitals, or another ending.
+std::string nearly_called(const fs::path& record) {
+    const auto first_part = [](const fs::path& path) {
+        const std::string name = in_small_letters(path.filename().string());
+        return name.substr(0, name.find('.'));
+    };
+    std::vector<std::string> found;
+    std::error_code gone;
+    const fs::path folder = record.parent_path().empty() ? "." : record.parent_path();
+    for (fs::directory_iterator at(folder, gone), end; !gone && at != end; at.increment(gone)) {
+        const std::string small = in_small_letters(at->path().filename().string());
+        const bool yaml =
+            small.find(".yaml") != std::string::npos || small.find(".yml") != std::string::npos;
+        if (yaml && first_part(at->path()) == first_part(record))
+            found.push_back(at->path().filename().string());
+    }
+    std::ranges::sort(found);
+    return found.empty() || first_part(record).empty() ? std::string() : found.front();
+}
+
+} // namespace
+
 std::string unreadable(const std::string& record) {
     std::error_code gone;
     if (fs::is_directory(record, gone))
         return "lessonleaf: '" + record +
                "' is a folder, and one record is wanted\n  hint: name it: " +
                (fs::path(record) / "lesson.yaml").string() + "\n";
+    if (const std::string near = nearly_called(record);
+        !near.empty() && near != fs::path(record).filename().string())
+        return "lessonleaf: '" + record + "' cannot be read\n  hint: '" + near + "' lies there: " +
+               (nearly_record_name(near) ? "call the file lesson.yaml, letter by letter\n"
+                                         : "write its name letter by letter\n");
     return "lessonleaf: '" + record +
            "' cannot be read\n  hint: give the path of a lesson record, such as lesson.yaml\n";
 }

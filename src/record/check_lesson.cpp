@@ -57,14 +57,20 @@ void check_dates(const Lesson& lesson, diag::Findings& findings) {
                          "add a line such as 'replaces: \"revision 1: the club was wrong\"'");
 }
 
-/// Letters of 17 points leave a page of A5 with six words a line.
+/// Letters of 17 points leave a page of A5 with six words a line, 28 days a column without room for
+/// its name.
 void check_paper(const Lesson& lesson, diag::Findings& findings) {
-    if (!lesson.large_print || lesson.paper != Paper::a5) return;
+    if (lesson.paper != Paper::a5) return;
     diag::Span whole = lesson.date.span;
     whole.line = 0;
-    findings.error(
-        whole, "large print has no room on A5",
-        "write 'paper: A4' or 'paper: Letter' for this student, or leave large print out");
+    if (lesson.large_print)
+        findings.error(
+            whole, "large print has no room on A5",
+            "write 'paper: A4' or 'paper: Letter' for this student, or leave large print out");
+    if (lesson.log_days > 14)
+        findings.error(whole, "a log of 28 days has no room on A5",
+                       "write 'paper: A4' or 'paper: Letter' for this student, or leave the line "
+                       "'log' out for a log of 14 days");
 }
 
 void check_drills(const Lesson& lesson, diag::Findings& findings) {

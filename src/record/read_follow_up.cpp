@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <charconv>
+#include <cmath>
 
 namespace record {
 
@@ -11,6 +12,27 @@ void take(const yaml::Field& field, std::vector<std::string>& to) {
     for (const yaml::Field& item : field.items())
         if (auto text = item.text()) to.push_back(std::move(*text));
 }
+
+namespace {
+
+/// A number of degrees Celsius; other degrees are turned round in the hint.
+std::optional<double> read_celsius(const yaml::Field& field) {
+    const std::string_view word = field.written();
+    double value = 0;
+    const auto [end, fault] = std::from_chars(word.data(), word.data() + word.size(), value);
+    std::string unit = yaml::plain_word(word.substr(static_cast<std::size_t>(end - word.data())));
+    std::erase(unit, ' ');
+    const bool fahrenheit = unit.ends_with('f') || (unit.empty() && value > 60 && value < 130);
+    const bool named = unit == "c" || unit == "°c" || unit == "f" || unit == "°f";
+    if (fault != std::errc() || !(named || fahrenheit)) return field.number(-40, 60);
+    const double celsius = fahrenheit ? (value - 32) / 1.8 : value;
+    field.must("be a number of degrees Celsius, from -40 to 60",
+               "write temperature: " + std::to_string(std::lround(celsius)) +
+                   (fahrenheit && unit.empty() ? " when these are degrees Fahrenheit" : ""));
+    return std::nullopt;
+}
+
+} // namespace
 
 void read_conditions(const yaml::Field& field, unit::Units units, Conditions& conditions) {
     if (field.is_text()) return take(field, conditions.text);
@@ -24,7 +46,7 @@ void read_conditions(const yaml::Field& field, unit::Units units, Conditions& co
             height.must("be a height above the sea, from -500 m to 5000 m",
                         "for example height: 120 m");
     }
-    if (const auto celsius = field.at("temperature").number(-40, 60)) conditions.celsius = celsius;
+    if (const auto celsius = read_celsius(field.at("temperature"))) conditions.celsius = celsius;
     if (const auto hectopascal = field.at("pressure").number(500, 1100))
         conditions.pressure = unit::Pascal{*hectopascal * 100};
     if (const auto wind = field.at("wind")) conditions.wind = read_wind(wind, units);
@@ -34,20 +56,41 @@ void read_conditions(const yaml::Field& field, unit::Units units, Conditions& co
 
 namespace {
 
+/// The words between commas, semicolons and spaces.
+std::vector<std::string_view> parts_of(std::string_view text) {
+    std::vector<std::string_view> parts;
+    while (!text.empty()) {
+        const std::size_t end = std::min(text.find_first_of(",; "), text.size());
+        if (end > 0) parts.push_back(text.substr(0, end));
+        text.remove_prefix(std::min(end + 1, text.size()));
+    }
+    return parts;
+}
+
 /// "H1; H4" as "H1, H4".
 std::string with_commas(std::string_view text) {
-    std::string out(text);
-    std::ranges::replace(out, ';', ',');
+    std::string out;
+    for (const std::string_view part : parts_of(text))
+        out += (out.empty() ? "" : ", ") + std::string(part);
     return out;
+}
+
+/// "H1, H4", "H1; H4" and "H1 H4".
+bool names_several(std::string_view text) {
+    if (text.find_first_of(",;") != std::string_view::npos) return true;
+    const auto parts = parts_of(text);
+    return parts.size() > 1 && std::ranges::all_of(parts, [](std::string_view part) {
+               return part.find_first_of("0123456789") != std::string_view::npos;
+           });
 }
 
 } // namespace
 
 void read_drills(const yaml::Field& field, std::vector<DrillWish>& drills) {
     for (const yaml::Field& item : field.items()) {
-        if (item.is_text() && item.written().find_first_of(",;") != std::string_view::npos) {
+        if (item.is_text() && names_several(item.written())) {
             item.must("be the id of a drill",
-                      "write several in square brackets: " +
+                      "write several in square brackets, with commas: " +
                           field.called().substr(1, field.called().size() - 2) + ": [" +
                           with_commas(item.written()) + "]");
             continue;

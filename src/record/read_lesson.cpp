@@ -140,10 +140,20 @@ void read_table(const yaml::Field& root, const Start& start, Lesson& lesson) {
     lesson.shots->span = root.span();
 }
 
+/// A table given for its record: YAML would find no end of faults in it.
+bool tell_table(const diag::Source& source, diag::Findings& findings) {
+    if (!yaml::plain_word(source.name()).ends_with(".csv")) return false;
+    findings.error(source.whole(), "the file is a shot table, and a lesson record is wanted",
+                   "name its record, which is often the lesson.yaml beside it: the table is read "
+                   "along with it");
+    return true;
+}
+
 } // namespace
 
 Lesson read_lesson(const diag::Source& source, diag::Findings& findings,
                    const FindStart& find_start) {
+    if (tell_table(source, findings)) return {};
     const yaml::Document document(source, findings);
     const yaml::Field root = document.root();
     if (!document.readable()) return {};

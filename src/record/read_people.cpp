@@ -47,7 +47,7 @@ void read_bare_student(const yaml::Field& field, const Start& start) {
     field.error(code ? "'student' needs a hand beside the code"
                      : "'student' needs a hand beside the name",
                 "write student: {" + std::string(code ? "code: " : "name: ") + word +
-                    ", hand: right or left}");
+                    ", hand: right}, or hand: left");
 }
 
 } // namespace
@@ -75,11 +75,15 @@ void read_student(const yaml::Field& field, const Start& start, Student& student
     field.only({"name", "code", "hand", "age", "says"}, refuse_private(field, findings));
     take(field.at("name"), student.name);
     take(field.at("code"), student.code);
-    if (field.is_map() && !field.at("name") && !field.at("code"))
+    if (field.at("name").is_empty() && !field.at("code"))
+        field.required("name", "Ruth");
+    else if (field.at("code").is_empty() && !field.at("name"))
+        field.required("code", "RU-04");
+    else if (field.is_map() && !field.at("name") && !field.at("code"))
         field.error("'student' needs a 'name' or a 'code'",
                     "add to 'student' a line such as 'name: Ruth', or 'code: RU-04' for privacy");
     read_hand(start.known || start.told ? field.at("hand")
-                                        : field.required("hand", "right or left"),
+                                        : field.required("hand", "right', or 'hand: left"),
               student.hand);
     read_age(field.at("age"), student.age);
     take(field.at("says"), student.says);

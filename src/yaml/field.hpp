@@ -24,6 +24,8 @@ class Field {
 
     /// True when the key is written and has a value. "hand:" alone counts as left out.
     explicit operator bool() const { return node_ && node_->kind != Node::Kind::empty; }
+    /// True for a key without a value.
+    bool is_empty() const { return node_ && node_->kind == Node::Kind::empty; }
     bool is_text() const { return node_ && node_->kind == Node::Kind::text; }
     bool is_list() const { return node_ && node_->kind == Node::Kind::list; }
     bool is_map() const { return node_ && node_->kind == Node::Kind::map; }

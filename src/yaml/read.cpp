@@ -149,7 +149,10 @@ std::optional<std::size_t> Field::one_of(std::span<const std::string_view> words
     const auto same = [&](std::string_view w) { return plain_word(w) == word; };
     const auto found = std::ranges::find_if(known, same);
     if (found != known.end()) return static_cast<std::size_t>(found - known.begin());
-    const std::string_view close = diag::nearest(word, known);
+    const auto whole = std::ranges::find_if(known, [&](std::string_view w) {
+        return word.size() > 1 && plain_word(w).starts_with(word);
+    });
+    const std::string_view close = whole != known.end() ? *whole : diag::nearest(word, known);
     must(wanted, close.empty() ? "write one of these, word for word"
                                : "did you mean '" + std::string(close) + "'?");
     return {};

@@ -429,3 +429,27 @@ class WhatTheTableSays(Academy):
         for name in ("7 iron", "7i", "Seven Iron", "Eisen 7", "my trusty"):
             self.with_club(name)
             self.check(self.path, 0, never=["the club is"])
+
+
+class FilesInEachOthersPlace(Academy):
+    def test_a_table_given_for_its_record_is_told_as_that(self):
+        for words in (("check",), ("lesson", "-o", "o.pdf"), ("numbers",)):
+            done = run(*words, self.day / "shots.csv", folder=self.folder)
+            self.expect(done, 1, "the file is a shot table, and a lesson record is wanted", "name its record")
+            self.assertEqual(done.stderr.count("error"), 1)
+
+    def test_a_record_under_nearly_its_name_is_named(self):
+        self.check(self.day / "Lesson.yaml", 3, "'lesson.yaml' lies there: write its name letter by letter")
+        self.path.rename(self.day / "Lesson.yml")
+        self.check(self.path, 3, "'Lesson.yml' lies there: call the file lesson.yaml, letter by letter")
+        self.check(self.day / "other.yaml", 3, "such as lesson.yaml", never=["lies there"])
+
+    def test_a_last_lesson_beside_this_one_is_found(self):
+        later = self.lesson("BR-01", "2026-03-17")
+        self.write(later, "saw:", "last lesson: 2026-03-03\nsaw:")
+        self.check(later, 1, "the last lesson '2026-03-03' cannot be read",
+                   "hint: it lies one folder up: last lesson: ../2026-03-03")
+        self.write(later, "last lesson: ", "last lesson: ../")
+        self.check(later, 0)
+        self.write(later, "2026-03-03", "2026-03-04")
+        self.check(later, 1, "cannot be read", "give the way from this record", never=["one folder up"])
