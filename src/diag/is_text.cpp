@@ -45,7 +45,7 @@ bool is_text(const Source& source, std::size_t limit, Findings& findings) {
     // NOLINTNEXTLINE(misc-redundant-expression): clang-tidy 14 takes the two marks for one
     const bool wide = text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF");
     const std::size_t zero = text.find('\0');
-    if (wide || (zero != std::string::npos && zero < 4)) {
+    if (wide || zero < 4) {
         findings.error(source.whole(), "the file is saved as UTF-16, not as UTF-8",
                        save_again(source));
         return false;

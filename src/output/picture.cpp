@@ -1,6 +1,7 @@
 #include "output/picture.hpp"
 
-#define POINTERHOLDER_TRANSITION 4 // none of the deprecated holders
+#include "output/qpdf.hpp"
+
 #include <qpdf/Pl_DCT.hh>
 #include <qpdf/Pl_String.hh>
 

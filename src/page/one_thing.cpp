@@ -295,9 +295,8 @@ Section one_thing(const figure::Easel& easel, const Story& story, std::size_t dr
     // the largest hands with which the page holds all; the ball gives way before the hands get
     // small
     const double slope = slope_of(easel, story);
-    for (const auto& [most, least, with_ball] :
-         {std::tuple{1.08, 0.66, true}, std::tuple{1.08, 0.55, false}})
-        if (built_to_fit(most, least, 0.05, slope, room, [&](double k) {
+    for (const bool with_ball : {true, false})
+        if (built_to_fit(1.08, with_ball ? 0.66 : 0.55, 0.05, slope, room, [&](double k) {
                 section.blocks =
                     on_one_side(easel, story, drill_page, columns(easel, 2) * k, with_ball);
                 return total_height(section.blocks);
