@@ -244,7 +244,8 @@ class TermRun {
             entries.push_back({&one->termly, one->words.get()});
             courses.push_back(&*one->course);
         }
-        auto overview = report::overview_report(easel, term_, entries, missing());
+        auto overview = report::overview_report(easel, term_, entries, missing(),
+                                                workshop_.library(term_.language));
         faults(overview, "the overview");
         files.overview(overview.book);
         if (term_.group_page && courses.size() >= page::students_for_group) {

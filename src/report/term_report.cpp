@@ -70,10 +70,13 @@ std::string last_kept(const Easel& easel, const page::Course& course) {
 }
 
 /// The first drill of the last lesson and the stage the student stands at with it.
-std::string drill_now(const page::Course& course, const words::Speaker& words) {
+std::string drill_now(const page::Course& course, const words::Speaker& words,
+                      const std::vector<drills::Drill>& library) {
     const auto& drills = course.lessons.back().story->drills;
     if (drills.empty()) return {};
-    return drills.front().drill.name + " · " +
+    const auto& given = drills.front().drill;
+    const auto known = std::ranges::find(library, given.id, &drills::Drill::id);
+    return (known == library.end() ? given : *known).name + " · " +
            page::stage_words(words, drills.front().stage.value_or(unit::Stage::place));
 }
 
@@ -107,14 +110,15 @@ page::Flowed student_report(const Easel& easel, const Termly& student) {
 
 page::Flowed overview_report(const Easel& easel, const record::Term& term,
                              const std::vector<OverviewEntry>& students,
-                             const std::vector<page::MissingLine>& missing) {
+                             const std::vector<page::MissingLine>& missing,
+                             const std::vector<drills::Drill>& library) {
     std::vector<page::OverviewRow> rows;
     for (const auto& one : students) {
         const page::Course& course = *one.student->course;
         const Easel own{easel.type, easel.theme, *one.words};
         rows.push_back({page::whose(own, course.latest().student),
                         std::to_string(course.lessons.size()), last_cold(course, *one.words),
-                        drill_now(course, *one.words), last_kept(own, course),
+                        drill_now(course, *one.words, library), last_kept(own, course),
                         course.lessons.size() > 1 ? std::to_string(longest_gap(course))
                                                   : one.words->say("binder.none"),
                         next_aim(*one.student, *one.words)});

@@ -20,10 +20,12 @@ struct OverviewEntry {
     const words::Speaker* words = nullptr; ///< the coach's language, the student's hand and units
 };
 
-/// Coach-only, marked so on every page; in the order of the alphabet.
+/// Coach-only, marked so on every page; in the order of the alphabet. `library` names the drills in
+/// the coach's language; what is not in it keeps the student's name for it.
 page::Flowed overview_report(const figure::Easel& easel, const record::Term& term,
                              const std::vector<OverviewEntry>& students,
-                             const std::vector<page::MissingLine>& missing);
+                             const std::vector<page::MissingLine>& missing,
+                             const std::vector<drills::Drill>& library);
 
 /// The group's page, names nobody.
 page::Flowed group_report(const figure::Easel& easel, const record::Term& term,

@@ -163,6 +163,12 @@ class FaultsInATerm(InFolder):
         self.assertNotIn("PI-02-Spring-term-2026.pdf", names)
         self.assertIn("has faults; nothing was printed for this student", self.overview())
 
+    def test_the_coach_reads_the_drill_of_a_german_student_in_english(self):
+        record = self.folder / "lessons/PI-02/2026-03-05/lesson.yaml"
+        record.write_text(record.read_text() + "language: de\n")
+        self.term(0)
+        self.assertEqual(self.overview().count("Lay and close · A Place"), 2)
+
     def test_a_student_without_lessons_is_listed_as_missing(self):
         self.term(0)
         self.assertIn("LO-05 no lesson in this term", self.overview())
