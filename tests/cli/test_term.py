@@ -167,7 +167,7 @@ class FaultsInATerm(InFolder):
         record = self.folder / "lessons/PI-02/2026-03-05/lesson.yaml"
         record.write_text(record.read_text() + "language: de\n")
         self.term(0)
-        self.assertEqual(self.overview().count("Lay and close · A Place"), 2)
+        self.assertEqual(self.overview().count("Lay and close"), 2)
 
     def test_a_student_without_lessons_is_listed_as_missing(self):
         self.term(0)
