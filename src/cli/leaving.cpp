@@ -31,6 +31,16 @@ bool known_ending(const Leaving& leaving, const std::string& target) {
     return rightly_named({"a sheet", "PDF or text", {".pdf", ".txt"}, "sheet.pdf"}, target);
 }
 
+bool fits_text(const Leaving& leaving) {
+    const bool locked = !leaving.password_file.empty();
+    if (!locked && !leaving.attach) return true;
+    std::cerr << "lessonleaf: a text cannot be "
+              << (locked ? "locked with a password" : "given files to carry")
+              << "\n  hint: write a PDF (-o sheet.pdf), or leave "
+              << (locked ? "--password-file" : "--attach") << " out\n";
+    return false;
+}
+
 void add_leaving(CLI::App& app, Leaving& leaving) {
     app.add_option("--as", leaving.as, "pdf (usual), or text: all of it to be read out")
         ->check(CLI::IsMember({"pdf", "text"}));

@@ -24,6 +24,9 @@ struct Leaving {
 /// it is to be. One that ends like a record or a table is refused even then.
 bool known_ending(const Leaving& leaving, const std::string& target);
 
+/// Refuses what only a PDF can be: locked, or with files in it.
+bool fits_text(const Leaving& leaving);
+
 /// Declares --as, --attach and --password-file.
 void add_leaving(CLI::App& app, Leaving& leaving);
 

@@ -134,6 +134,15 @@ bool is_folder(const std::string& target, const Records& records) {
            fs::is_directory(target, gone);
 }
 
+/// Everything that the target must be for these wishes.
+bool target_is_right(const Wishes& wishes, const Records& records, bool into_folder) {
+    const bool input = std::ranges::find(records.paths, wishes.target) != records.paths.end();
+    if (into_folder && !folder_named("lesson", wishes.target)) return false;
+    if (!into_folder && !input && !known_ending(wishes.leaving, wishes.target)) return false;
+    return !wishes.leaving.is_text(into_folder ? std::string() : wishes.target) ||
+           fits_text(wishes.leaving);
+}
+
 int run(const Wishes& wishes, const Common& common) {
     const Workshop workshop(common);
     if (!tell(workshop.findings(), common.strict)) return findings;
@@ -149,10 +158,8 @@ int run(const Wishes& wishes, const Common& common) {
     const int worst = records.faults.empty() ? all_written : no_file;
     if (records.paths.empty()) return worst;
     const bool into_folder = is_folder(wishes.target, records);
-    if (into_folder && !folder_named("lesson", wishes.target)) return wrong_use;
+    if (!target_is_right(wishes, records, into_folder)) return wrong_use;
     if (into_folder) make_folder(wishes.target);
-    const bool input = std::ranges::find(records.paths, wishes.target) != records.paths.end();
-    if (!into_folder && !input && !known_ending(wishes.leaving, wishes.target)) return wrong_use;
     if (wishes.target != "-") output::sweep(wishes.target);
     const Origin origin(workshop);
     Printing all{workshop,

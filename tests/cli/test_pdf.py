@@ -58,6 +58,28 @@ class Structure(InFolder):
 
 
 class Sealed(InFolder):
+    def test_a_text_is_neither_locked_nor_does_it_carry_files(self):
+        self.record()
+        word = self.folder / "word"
+        word.write_text("kettle window paper boat\n", encoding="utf-8")
+        for target, more in (("pw.txt", ()), ("PW.TXT", ()), ("pw.pdf", ("--as", "text")), ("-", ("--as", "text")), ("out/", ("--as", "text"))):
+            for option, said in ((("--password-file", word), "a text cannot be locked with a password"),
+                                 (("--attach",), "a text cannot be given files to carry")):
+                with self.subTest(target=target, option=option[0]):
+                    done = run("lesson", "lesson.yaml", "-o", target, *more, *option, folder=self.folder)
+                    self.expect(done, 2, said, f"hint: write a PDF (-o sheet.pdf), or leave {option[0]} out")
+                    self.assertEqual((done.stdout, self.files()), (b"", ["lesson.yaml", "word"]))
+        (self.folder / "there.txt").mkdir()
+        self.expect(run("lesson", "lesson.yaml", "-o", "there.txt", "--password-file", word, folder=self.folder), 0)
+        self.assertEqual([path.suffix for path in (self.folder / "there.txt").iterdir()], [".pdf"])
+
+    def test_the_password_file_is_not_written_over(self):
+        self.record()
+        word = self.folder / "word.pdf"
+        word.write_text("kettle window paper boat\n", encoding="utf-8")
+        self.expect(run("lesson", "lesson.yaml", "-o", word, "--password-file", word, folder=self.folder), 3, "it is an input of this run")
+        self.assertEqual(word.read_text(encoding="utf-8"), "kettle window paper boat\n")
+
     def test_a_password_opens_the_sheet_and_nothing_else_does(self):
         (self.folder / "password").write_text("four quiet words here\n", encoding="utf-8")
         self.expect(run("lesson", RIGHT_HAND, "-o", "sheet.pdf", "--password-file", "password", folder=self.folder), 0)
