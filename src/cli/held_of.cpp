@@ -75,6 +75,16 @@ std::string lesson_words(const Read& read, const words::Speaker& say) {
     return joined(what);
 }
 
+/// Lessons at which pain was noted; nothing else about health can be written down.
+report::HeldPart health_part(const Lessons& lessons, const words::Speaker& say) {
+    report::HeldPart part{say.say("held.health"), {}};
+    for (const auto& lesson : lessons)
+        if (lesson->lesson.pain)
+            part.rows.push_back(
+                {words::date_long(lesson->lesson.date.value, say), say.say("held.health.pain")});
+    return part;
+}
+
 } // namespace
 
 std::optional<record::Date> due_after(const Academy& academy, const people::Person& person,
@@ -148,7 +158,11 @@ report::Held held_of(const Academy& academy, const people::Person& person, const
             registers.rows.push_back({"", path.generic_string()});
         held.parts.push_back(std::move(registers));
     }
-    held.parts.push_back({say.say("held.not"), {{"", say.say("held.not.words")}}});
+    report::HeldPart health = health_part(lessons, say);
+    const bool pain = !health.rows.empty();
+    if (pain) held.parts.push_back(std::move(health));
+    held.parts.push_back(
+        {say.say("held.not"), {{"", say.say(pain ? "held.not.more" : "held.not.words")}}});
     const auto& house = academy.house;
     std::string contact;
     if (house)

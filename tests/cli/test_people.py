@@ -357,6 +357,26 @@ class Held(Academy):
         self.assertIn("Pages:           1\n", tool("pdfinfo", out))
         self.assertIn("What we hold about Ruth Millard", tool("pdftotext", out, "-"))
 
+    def test_pain_that_is_noted_is_held_and_said(self):
+        self.lesson()
+        self.lesson("ruth/2026-05-28", EIGHT.replace("drills: [H1]", "pain: yes").replace("2026-05-28", "2026-06-14"))
+        claims = {"en-GB": ("28 May 2026", "no notes on health", "something hurt"),
+                  "de": ("28. Mai 2026", "keine Angaben zur Gesundheit", "etwas wehtat"),
+                  "fr": ("28 mai 2026", "ni notes sur la sant\u00e9", "faisait mal"),
+                  "es": ("28 de mayo de 2026", "ni notas de salud", "algo dol\u00eda"),
+                  "sv": ("28 maj 2026", "inga anteckningar om h\u00e4lsa", "gjorde ont")}
+        for language, (day, claim, hurt) in claims.items():
+            with self.subTest(language=language):
+                self.record("academy/people.yaml", PEOPLE.replace("  glove: yes\n", f"  glove: yes\n  language: {language}\n"))
+                said = self.expect(run("held", self.academy, "--student", "RU-04"), 0).stdout.decode().replace("\u00a0", " ")
+                self.assertNotIn(claim, said)
+                self.assertEqual(re.findall(rf"^.*{hurt}.*$", said, re.M)[0].strip()[:len(day) + 1], f"{day}:")
+                self.assertEqual(len(re.findall(hurt, said)), 1)
+        (self.academy / "ruth/2026-05-28/lesson.yaml").unlink()
+        said = self.expect(run("held", self.academy, "--student", "RU-04"), 0).stdout.decode()
+        self.assertIn("inga anteckningar om h\u00e4lsa", said)
+        self.assertNotIn("gjorde ont", said)
+
     def test_term_files_that_name_the_student_are_held_too(self):
         self.lesson()
         self.record("academy/spring.yaml", "term: Spring\nfrom: 2026-03-01\nto: 2026-06-30\nstudents: [RU-04]\n")
