@@ -67,9 +67,32 @@ struct Bound {
     std::vector<std::string> news; ///< what to exchange, in sentences
 };
 
+/// The note of the binder that lies where this one is to lie.
+std::optional<report::BinderNote> note_at(const std::string& target) {
+    if (target == "-") return std::nullopt;
+    return report::read_note(output::note_in(text_of(target).value_or("")));
+}
+
+/// As it stands in a note, on one line.
+std::string whose(std::string code) {
+    std::ranges::replace(code, '\n', ' ');
+    return code;
+}
+
+/// The binder of another student stays.
+int anothers(const std::string& owner, const Wishes& wishes) {
+    const fs::path free = fs::path(wishes.target).parent_path() / (wishes.code + ".pdf");
+    std::error_code error;
+    std::cerr << "lessonleaf: '" << wishes.target << "' is the binder of '" << owner
+              << "', not of '" << wishes.code << "'\n  hint: "
+              << (fs::exists(free, error) ? "give this one another name" : "-o " + free.string())
+              << ", or move that file away\n";
+    return wrong_use;
+}
+
 /// Lays out everything, compares with the earlier binder, numbers the pages.
-Bound bind_lessons(const std::vector<Gathered>& lessons, const std::string& earlier,
-                   diag::Findings& found) {
+Bound bind_lessons(const std::vector<Gathered>& lessons, const std::string& code,
+                   const std::optional<report::BinderNote>& was, diag::Findings& found) {
     std::vector<const page::Story*> stories;
     std::vector<report::LessonPages> pages;
     for (const auto& one : lessons) {
@@ -80,9 +103,8 @@ Bound bind_lessons(const std::vector<Gathered>& lessons, const std::string& earl
     const report::BinderInput input{lessons.back().sheet->easel(), course, pages};
     Bound out;
     auto flowed = report::binder_report(input, std::nullopt);
-    report::BinderNote note{output::prints_of(flowed.book), {}};
-    if (const auto was = report::read_note(output::note_in(earlier)))
-        note.before = was->now == note.now ? was->before : was->now;
+    report::BinderNote note{output::prints_of(flowed.book), {}, whose(code)};
+    if (was) note.before = was->now == note.now ? was->before : was->now;
     if (!note.before.empty()) {
         const auto exchange = report::exchange(note.before, note.now);
         out.news = report::exchange_words(input.easel.words, exchange);
@@ -115,6 +137,9 @@ int run(const Wishes& wishes, const Common& common) {
             return read->lesson.student.code == wishes.code;
         }))
         return nobody(below, wishes);
+    const auto was = note_at(wishes.target);
+    if (was && !was->whose.empty() && was->whose != whose(wishes.code))
+        return anothers(was->whose, wishes);
     std::erase_if(below.lessons,
                   [&](const auto& read) { return is_of_another(*read, wishes.code); });
     const auto lessons = gather(workshop, std::move(below.lessons), type);
@@ -122,8 +147,7 @@ int run(const Wishes& wishes, const Common& common) {
     Bound bound;
     std::vector<std::string> inputs;
     const bool sound = std::ranges::all_of(lessons, &Gathered::sound);
-    if (sound && one_a_day(lessons))
-        bound = bind_lessons(lessons, text_of(wishes.target).value_or(""), found);
+    if (sound && one_a_day(lessons)) bound = bind_lessons(lessons, wishes.code, was, found);
     bool good = below.whole && !bound.book.sheets.empty();
     Telling telling;
     for (const auto& one : lessons) {

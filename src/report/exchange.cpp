@@ -7,7 +7,9 @@ namespace report {
 
 namespace {
 
-constexpr const char* first_line = "lessonleaf binder 1";
+constexpr const char* first_line = "lessonleaf binder 2";
+constexpr const char* older_line = "lessonleaf binder 1"; ///< does not tell whose it is
+constexpr std::string_view whose_line = "whose ";
 
 PageRange pages(std::size_t first_sheet, std::size_t sheets) {
     return {first_sheet * 2 + 1, (first_sheet + sheets) * 2};
@@ -72,15 +74,20 @@ std::string written(const BinderNote& note) {
             out += " " + print;
         out += "\n";
     }
-    return out;
+    return out + std::string(whose_line) + note.whose + "\n";
 }
 
 std::optional<BinderNote> read_note(const std::string& text) {
     std::istringstream lines(text);
     std::string line;
-    if (!std::getline(lines, line) || line != first_line) return std::nullopt;
+    if (!std::getline(lines, line) || (line != first_line && line != older_line))
+        return std::nullopt;
     BinderNote note;
     while (std::getline(lines, line)) {
+        if (line.starts_with(whose_line)) {
+            note.whose = line.substr(whose_line.size());
+            continue;
+        }
         std::istringstream words(line);
         std::string name, print;
         words >> name;

@@ -37,9 +37,10 @@ struct Exchange {
 Exchange exchange(const std::vector<std::string>& was, const std::vector<std::string>& is);
 
 /// What a binder keeps about itself for the next time: the prints of its sheets and of those it
-/// was compared with.
+/// was compared with, and whose it is.
 struct BinderNote {
     std::vector<std::string> now, before;
+    std::string whose; ///< the student's code; empty in binders of older programs
 };
 std::string written(const BinderNote& note);
 /// Nothing for a text that is no such note.

@@ -1,6 +1,7 @@
 """A binder as a student gets it: bound, printed, made anew after one more lesson, and followed."""
 import re
 import shutil
+import subprocess
 import unittest
 from datetime import date
 
@@ -161,6 +162,39 @@ class Binder(InFolder):
             self.expect(run("binder", self.lessons, "--student", "MA-11", "-o", target, folder=self.folder), 2,
                         f"'{target}' is a folder, and a binder is one file", "hint: -o sheets/binder.pdf")
             self.expect(run("drills", "-o", target, folder=self.folder), 2, "hint: -o sheets/drills.pdf")
+
+    def test_another_students_binder_is_not_written_over(self):
+        course.lesson(self.lessons, 1, date(2026, 3, 5), name="Piet", code="PI-02")
+        self.bind()
+        once = self.target.read_bytes()
+        self.bind(2, f"'{self.target}' is the binder of 'MA-11', not of 'PI-02'", f"hint: -o {self.folder}/PI-02.pdf, or move that",
+                  student="PI-02")
+        self.assertEqual(self.target.read_bytes(), once)
+        self.bind(student="PI-02", target=self.folder / "PI-02.pdf")
+        self.bind(2, "is the binder of 'PI-02', not of 'MA-11'", target=self.folder / "PI-02.pdf")
+        self.bind(2, "give this one another name", student="PI-02")
+        self.bind()
+        self.assertEqual(self.target.read_bytes(), once)
+
+    def as_older_programs_wrote_it(self):
+        """The binder with the note of a program that did not yet say whose it was."""
+        plain = subprocess.run(["qpdf", "--qdf", "--object-streams=disable", self.target, "-"], capture_output=True, check=True).stdout
+        self.assertIn(b"lessonleaf binder 2", plain)
+        older = re.sub(rb"whose MA-11(\\n)?", b"", plain.replace(b"lessonleaf binder 2", b"lessonleaf binder 1"))
+        self.assertNotIn(b"whose", older)
+        fixed = subprocess.run(["fix-qdf"], input=older, capture_output=True, check=True).stdout
+        self.target.write_bytes(fixed)
+
+    def test_a_binder_of_an_older_program_is_compared_and_owned_by_nobody(self):
+        self.bind()
+        new = self.target.read_bytes()
+        self.as_older_programs_wrote_it()
+        self.assertEqual(self.bind().stdout.decode().splitlines(), [str(self.target)])  # nothing to exchange
+        self.assertEqual(self.target.read_bytes(), new)
+        self.as_older_programs_wrote_it()
+        course.lesson(self.lessons, 3, date(2026, 4, 30), before=6.5, after=2.2, cold=3.1, returned="H1")
+        told = self.bind().stdout.decode().splitlines()[1:]
+        self.assertTrue(told[0].strip().startswith("Remove 1\u2013"), told)
 
     def test_an_earlier_file_that_is_no_binder_is_no_comparison(self):
         self.target.write_bytes(b"%PDF-1.4 something else")

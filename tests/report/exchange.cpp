@@ -77,12 +77,21 @@ TEST_CASE("whoever follows the list holds the new binder, whatever changed") {
 }
 
 TEST_CASE("a note is read back as it was written, and no other text is one") {
-    const BinderNote note{{"0011", "2233"}, {"4455"}};
+    const BinderNote note{{"0011", "2233"}, {"4455"}, "now 12"};
     const auto read = read_note(written(note));
     REQUIRE(read);
     CHECK(read->now == note.now);
     CHECK(read->before == note.before);
+    CHECK(read->whose == note.whose);
     CHECK_FALSE(read_note(""));
     CHECK_FALSE(read_note("anything else\nnow 12\n"));
-    CHECK_FALSE(read_note(written({{}, {}})));
+    CHECK_FALSE(read_note(written({{}, {}, "MA-11"})));
+}
+
+TEST_CASE("the note of an older binder is compared and does not tell whose it is") {
+    const auto read = read_note("lessonleaf binder 1\nnow 0011 2233\nbefore 4455\n");
+    REQUIRE(read);
+    CHECK(read->now == std::vector<std::string>{"0011", "2233"});
+    CHECK(read->before == std::vector<std::string>{"4455"});
+    CHECK(read->whose.empty());
 }
