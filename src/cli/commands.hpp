@@ -16,6 +16,7 @@ using Run = std::function<int()>;
 struct Command {
     const char* name;
     const char* what;
+    const char* example; ///< that runs, for who left out what must be there
     Run (*set_up)(CLI::App& app, const Common& common);
 };
 
@@ -31,20 +32,26 @@ Run set_up_mail(CLI::App& app, const Common& common);
 Run set_up_held(CLI::App& app, const Common& common);
 
 inline constexpr std::array commands{
-    Command{"lesson", "Print the lesson summary of each record as a PDF", set_up_lesson},
+    Command{"lesson", "Print the lesson summary of each record as a PDF",
+            "lesson.yaml -o sheet.pdf", set_up_lesson},
     Command{"binder", "Bind all lessons of one student, with contents, progress and words",
-            set_up_binder},
+            "lessons --student RU-04 -o binder.pdf", set_up_binder},
     Command{"term", "Print the reports of a term, the printer's pile and the coach's overview",
-            set_up_term},
+            "spring-term.yaml -o reports/", set_up_term},
     Command{"check", "Read records and their shot tables, tell every fault, draw nothing",
-            set_up_check},
-    Command{"numbers", "Print all that was computed as a table, CSV or JSON", set_up_numbers},
-    Command{"figure", "Write one figure of a sheet as SVG, PNG or PDF", set_up_figure},
-    Command{"drills", "Print the drill book: every drill for one hand, one a page", set_up_drills},
+            "lesson.yaml", set_up_check},
+    Command{"numbers", "Print all that was computed as a table, CSV or JSON",
+            "lesson.yaml --as table", set_up_numbers},
+    Command{"figure", "Write one figure of a sheet as SVG, PNG or PDF",
+            "lesson.yaml scatter -o scatter.svg", set_up_figure},
+    Command{"drills", "Print the drill book: every drill for one hand, one a page", "-o drills.pdf",
+            set_up_drills},
     Command{"begin", "Start a lesson: a record ready to fill in, and an empty shot table",
-            set_up_begin},
-    Command{"mail", "Write a draft with the sheet attached; nothing is ever sent", set_up_mail},
-    Command{"held", "Say what is held about a student, or what is due for deletion", set_up_held},
+            "2026-05-14", set_up_begin},
+    Command{"mail", "Write a draft with the sheet attached; nothing is ever sent",
+            "lesson.yaml -o draft.eml", set_up_mail},
+    Command{"held", "Say what is held about a student, or what is due for deletion",
+            "academy --student RU-04 -o held.pdf", set_up_held},
 };
 
 /// What is said of a record that cannot be read.

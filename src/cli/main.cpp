@@ -20,6 +20,13 @@ std::vector<std::string_view> names() {
     return out;
 }
 
+/// How the command is used when something that it needs was left out; empty otherwise.
+std::string example(const std::string& command, const CLI::ParseError& error) {
+    if (!dynamic_cast<const CLI::RequiredError*>(&error)) return {};
+    const auto found = std::ranges::find(cli::commands, command, &cli::Command::name);
+    return "  hint: lessonleaf " + command + " " + found->example + "\n";
+}
+
 /// A word that CLI11 does not know: say which, and the nearest known one.
 int wrong_use(const CLI::App& app, const CLI::ParseError& error, int argc, char** argv) {
     std::string word;
@@ -48,6 +55,7 @@ int wrong_use(const CLI::App& app, const CLI::ParseError& error, int argc, char*
         }
         const auto near = word.empty() ? std::string_view() : diag::nearest(word, known);
         if (!near.empty()) std::cerr << "  hint: did you mean '" << near << "'?\n";
+        std::cerr << example(used.front()->get_name(), error);
         std::cerr << "  hint: lessonleaf " << used.front()->get_name() << " --help\n";
         return cli::wrong_use;
     }

@@ -21,6 +21,19 @@ class WrongUse(InFolder):
     def test_a_lesson_without_a_place_to_write_is_wrong_use(self):
         self.expect(run("lesson", RIGHT_HAND), 2, "--output is required")
 
+    def test_whoever_leaves_out_what_is_needed_is_shown_the_way_out(self):
+        for words, way in ((("lesson", "lesson.yaml"), "lesson lesson.yaml -o sheet.pdf"), (("lesson",), "lesson lesson.yaml -o sheet.pdf"),
+                           (("term", "t.yaml"), "term spring-term.yaml -o reports/"), (("drills",), "drills -o drills.pdf"),
+                           (("binder", "lessons"), "binder lessons --student RU-04 -o binder.pdf"),
+                           (("binder", "lessons", "--student", "RU-04"), "binder lessons --student RU-04 -o binder.pdf"),
+                           (("mail", "lesson.yaml"), "mail lesson.yaml -o draft.eml"), (("check",), "check lesson.yaml"),
+                           (("held",), "held academy --student RU-04 -o held.pdf"), (("begin",), "begin 2026-05-14"),
+                           (("numbers",), "numbers lesson.yaml --as table"), (("figure",), "figure lesson.yaml scatter -o scatter.svg")):
+            with self.subTest(words=words):
+                self.expect(run(*words), 2, "is required", f"hint: lessonleaf {way}\n", f"hint: lessonleaf {words[0]} --help")
+        done = run("lesson", "lesson.yaml", "-o", "x.pdf", "--bogus")
+        self.assertNotIn("-o sheet.pdf", self.expect(done, 2).stderr)
+
     def test_help_and_version_are_no_fault(self):
         self.assertIn(b"lesson", self.expect(run("--help"), 0).stdout)
         self.assertIn(b"lessonleaf 0.", self.expect(run("--version"), 0).stdout)
