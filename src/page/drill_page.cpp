@@ -265,18 +265,22 @@ class Composer {
         side.add(log_note(level.stages), 2);
     }
 
-    /// The first level at which `build` fits; rows grow into what is left, then the gaps do.
+    /// The first level at which `build` fits; rows grow into what is left, then the gaps do. Where
+    /// none fits, as a log of six rows on A5, each row gives up to a millimetre of its height.
     template <class Build>
     ink::Drawing fitted(Build build) const {
         const double floor = least_log_cell + 0.05;
-        const int rows = junior_ ? path_rows : log_rows(log_count(chosen()));
+        const int rows =
+            (junior_ ? path_rows : log_rows(log_count(chosen()))) * (two_sides_ ? 2 : 1);
+        const auto all = levels(drill_cautions(easel_, drill(), junior_).size());
         Side side;
-        for (const Level& level : levels(drill_cautions(easel_, drill(), junior_).size())) {
+        for (const Level& level : all) {
             side = build(level, floor);
             const double spare = live_.height - side.height();
+            if (spare < 0 && &level == &all.back())
+                side = build(level, floor - std::min(1.0 * figure::mm, 0.05 - spare / rows));
             if (spare < 0) continue;
-            const double grow = std::min(spare * 0.6 / rows / (two_sides_ ? 2 : 1),
-                                         junior_ ? 16.0 : 2.0 * figure::mm);
+            const double grow = std::min(spare * 0.6 / rows, junior_ ? 16.0 : 2.0 * figure::mm);
             side = build(level, floor + grow);
             break;
         }

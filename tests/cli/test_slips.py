@@ -1,7 +1,7 @@
 """Slips of a first day: files of other names, columns and codes that do not meet, targets that are no folder."""
 import shutil
 
-from program import InFolder, run
+from program import SMALL_RECORD, InFolder, run
 
 HOUSE = """academy: Thornbeck Golf Barn
 coaches: [{name: Wil Aster, contact: "wil@thornbeck.example"}]
@@ -453,3 +453,17 @@ class FilesInEachOthersPlace(Academy):
         self.check(later, 0)
         self.write(later, "2026-03-03", "2026-03-04")
         self.check(later, 1, "cannot be read", "give the way from this record", never=["one folder up"])
+
+
+class SmallPaper(InFolder):
+    def test_what_the_program_proposes_has_room_on_a5_in_every_language(self):
+        for language in ("en-GB", "en-US", "de", "fr", "es", "sv"):
+            for more in ("", "drills: [H5]\n", "drills: [S4]\n"):
+                record = self.record("lesson.yaml", SMALL_RECORD + f"paper: A5\nlanguage: {language}\n{more}")
+                self.assertNotIn("warning", self.expect(run("check", record), 0).stderr)
+
+    def test_two_logs_have_not(self):
+        record = self.record("lesson.yaml", SMALL_RECORD + "paper: A5\nlog: 28 days\n")
+        done = self.expect(run("lesson", record, "-o", self.folder / "a.pdf"), 1, "a log of 28 days has no room on A5")
+        self.assertNotIn("stands over", done.stderr)
+        self.assertFalse((self.folder / "a.pdf").exists())
