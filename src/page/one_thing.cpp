@@ -221,6 +221,10 @@ std::vector<Block> in_words(const figure::Easel& easel, const Story& story,
                             std::size_t drill_page) {
     const auto& lesson = story.lesson;
     std::vector<Block> blocks{title_with_logo(easel, story)};
+    if (lesson.revision > 1 && !lesson.replaces.empty())
+        blocks.push_back(text_block(easel, theme::Text::small,
+                                    easel.words.say("head.replaces", {{"what", lesson.replaces}}),
+                                    0));
     if (!lesson.student.says.empty())
         blocks.push_back(text_block(
             easel, theme::Text::body,

@@ -3,7 +3,7 @@ import os
 import subprocess
 import unittest
 
-from program import PROGRAM, RIGHT_HAND, SMALL_RECORD, InFolder, run
+from program import PROGRAM, RIGHT_HAND, SMALL_RECORD, InFolder, run, tool
 
 
 class WrongUse(InFolder):
@@ -70,6 +70,11 @@ class WrongInput(InFolder):
         self.expect(run("lesson", path, "-o", self.folder / "a.pdf"), 0, "warning:")
         self.expect(run("lesson", path, "-o", self.folder / "b.pdf", "--strict"), 1, "warning:")
         self.assertEqual(self.files(), ["a.pdf", "lesson.yaml"])
+
+    def test_a_revision_says_what_it_replaces(self):
+        path = self.record(text=SMALL_RECORD + 'revision: 2\nreplaces: "revision 1: the club was wrong"\n')
+        self.assertEqual(self.expect(run("lesson", path, "-o", self.folder / "a.pdf"), 0).stderr, "")
+        self.assertIn("Replaces revision 1: the club was wrong", tool("pdftotext", "-l", "1", self.folder / "a.pdf", "-"))
 
     def test_one_faulty_record_of_two_does_not_stop_the_other(self):
         bad = self.record("bad/lesson.yaml", "student: 3\n")
