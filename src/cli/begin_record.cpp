@@ -39,12 +39,10 @@ std::string aim_again(const Begun& begun) {
     if (at != std::string::npos) {
         const std::size_t end = lines.find_first_of(",}\n", at);
         const std::size_t before = lines.find_last_not_of(' ', at - 1);
-        if (lines[before] == ',')
+        if (lines[before] == ',' || (lines[before] == '\n' && lines[end] != ','))
             lines.erase(before, end - before);
         else if (lines[end] == ',')
             lines.erase(at, lines.find_first_not_of(' ', end + 1) - at);
-        else if (lines[before] == '\n')
-            lines.erase(before, end - before);
     }
     return lines + comment("Once it was said aloud, add to the aim: named before: yes");
 }

@@ -32,9 +32,8 @@ double largest_worth(unit::Measure measure) {
     if (measure == unit::Measure::axis) return 25;
     switch (unit::row(measure).kind) {
     case unit::Kind::angle:
+    case unit::Kind::speed: // m/s
         return 10;
-    case unit::Kind::speed:
-        return 10; // m/s
     case unit::Kind::length:
         return 60; // metres
     case unit::Kind::spin:
