@@ -153,8 +153,7 @@ int run(const Wishes& wishes, const Common& common) {
     for (const auto& one : lessons) {
         if (!one.read->readable) cannot_read(one.read->record.string());
         good = telling.tell(one.read->findings, common.strict) && good;
-        for (auto& name : names_of(*one.read))
-            inputs.push_back(std::move(name));
+        add_names(*one.read, inputs);
     }
     if (!(tell(found, common.strict) && good)) return findings;
     output::write_file(wishes.target, output::pdf(bound.book, {}, {{}, {}, bound.note}), inputs);

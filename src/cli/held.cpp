@@ -23,7 +23,9 @@ struct Wishes {
 
 /// All that was read of the academy, whoever's it is.
 std::vector<std::string> read_for(const Academy& academy, const Below& below) {
-    std::vector<std::string> out = names_of_all(below.lessons);
+    std::vector<std::string> out;
+    for (const auto& read : below.lessons)
+        add_names(*read, out);
     for (const auto& source : academy.sources)
         out.push_back(source.name());
     return out;

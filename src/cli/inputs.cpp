@@ -4,18 +4,22 @@
 
 namespace cli {
 
-std::vector<std::string> names_of(const Read& read) {
-    std::vector<std::string> out;
+void add_names(const Read& read, std::vector<std::string>& to) {
     for (const auto& source : read.sources)
-        out.push_back(source.name());
+        to.push_back(source.name());
     if (read.academy)
         for (const auto& source : read.academy->sources)
-            out.push_back(source.name());
+            to.push_back(source.name());
     for (const auto& earlier : read.earlier)
         for (const auto& source : earlier->sources)
-            out.push_back(source.name());
+            to.push_back(source.name());
     for (const auto& path : picture_files(read.lesson))
-        out.push_back(path.string());
+        to.push_back(path.string());
+}
+
+std::vector<std::string> names_of(const Read& read) {
+    std::vector<std::string> out;
+    add_names(read, out);
     return out;
 }
 

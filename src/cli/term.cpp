@@ -52,7 +52,7 @@ class TermRun {
         all_well_ = below.whole;
         lessons_ = gather(workshop_, std::move(below.lessons), type_);
         for (const auto& one : lessons_)
-            inputs_for(one);
+            add_names(*one.read, inputs_);
         compare_register();
         enrol();
         set_up_pages();
@@ -89,11 +89,6 @@ class TermRun {
     }
 
     fs::path folder() const { return lessons_folder(term_, wishes_.term); }
-
-    void inputs_for(const Gathered& one) {
-        for (auto& name : names_of(*one.read))
-            inputs_.push_back(std::move(name));
-    }
 
     /// Codes of the register and of the lessons that do not meet.
     void compare_register() {

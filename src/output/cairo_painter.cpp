@@ -40,9 +40,8 @@ void CairoPainter::paint(const std::vector<ink::Mark>& marks) {
     expect(cairo_status(context_), "drawing a page");
 }
 
-/// Documents keep coordinates on a grid of 1/16 point: 0.02 mm, and a tenth of the file.
 double CairoPainter::snapped(double coordinate) const {
-    return target_ == Target::document ? std::round(coordinate * 16) / 16 : coordinate;
+    return target_ == Target::document ? std::round(coordinate * grid) / grid : coordinate;
 }
 
 void CairoPainter::trace(const ink::Path& path) {

@@ -14,8 +14,7 @@ namespace output {
 namespace {
 
 constexpr std::size_t worth_a_form = 60; ///< segments: below it Cairo is as quick, the file smaller
-constexpr int grid = 16;                 ///< steps in a point, as CairoPainter's
-constexpr int side = 1024;               ///< points: the square that Cairo takes for the picture
+constexpr int side = 4096;               ///< points: the square that Cairo takes for the picture
 
 /// Only stand-ins have it: photographs are JPEG or unpacked.
 constexpr const char* stand_in_filter = "/CCITTFaxDecode";
@@ -103,14 +102,11 @@ class Operators {
     std::optional<ink::Rect> box_;
 };
 
-std::size_t segments(const ink::Mark& mark) {
-    if (const auto* fill = std::get_if<ink::Fill>(&mark)) return fill->path.segments().size();
-    if (const auto* stroke = std::get_if<ink::Stroke>(&mark)) return stroke->path.segments().size();
-    return 0;
-}
-
-bool drawn_by_path(const ink::Mark& mark) {
-    return std::holds_alternative<ink::Fill>(mark) || std::holds_alternative<ink::Stroke>(mark);
+/// Of a fill or a stroke; nothing of any other mark.
+const ink::Path* path_of(const ink::Mark& mark) {
+    if (const auto* fill = std::get_if<ink::Fill>(&mark)) return &fill->path;
+    if (const auto* stroke = std::get_if<ink::Stroke>(&mark)) return &stroke->path;
+    return nullptr;
 }
 
 Operators operators(std::span<const ink::Mark> run) {
@@ -135,8 +131,11 @@ void attach(cairo_surface_t* surface, std::string_view type, std::string text) {
 
 std::size_t form_run(std::span<const ink::Mark> marks) {
     std::size_t count = 0, weight = 0;
-    for (; count < marks.size() && drawn_by_path(marks[count]); ++count)
-        weight += segments(marks[count]);
+    for (; count < marks.size(); ++count) {
+        const ink::Path* path = path_of(marks[count]);
+        if (!path) break;
+        weight += path->segments().size();
+    }
     return weight < worth_a_form ? 0 : count;
 }
 
@@ -157,7 +156,7 @@ void draw_form(cairo_t* context, std::span<const ink::Mark> run) {
 
 void open_forms(QPDF& file) {
     // A picture is the unit square with y up, whatever its content's own measure.
-    const std::string step = fixed(1.0 / (grid * side), 14);
+    const std::string step = fixed(1.0 / (grid * side), 16);
     const auto matrix = "[" + step + " 0 0 -" + step + " 0 1]";
     for (auto& object : file.getAllObjects()) {
         if (!object.isStream()) continue;

@@ -11,6 +11,9 @@ class QPDF;
 
 namespace output {
 
+/// Documents keep coordinates on a grid: 16 steps in a point, 0.02 mm, and a tenth of the file.
+inline constexpr int grid = 16;
+
 /// How many of the marks at the start of `marks` are fills and strokes that are worth a form
 /// together; 0 when Cairo may as well draw them.
 std::size_t form_run(std::span<const ink::Mark> marks);

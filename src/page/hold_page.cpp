@@ -284,7 +284,7 @@ std::vector<Block> hold_blocks(const figure::Easel& easel, const Story& story, d
     };
     if (shown([](hand::View v) { return v == hand::View::golfers_eye; }))
         caption += " " + easel.words.say("grip.caption.wedge");
-    if (shown(looks_down)) caption += marks_legend(story.lesson, easel.words);
+    if (shown(looks_down)) caption += marks_legend(story, easel.words);
     blocks.push_back(text_block(easel, theme::Text::small, caption, 4));
     return blocks;
 }

@@ -174,14 +174,19 @@ std::vector<std::string> look_lines(const record::Lesson& lesson, const words::S
     return out;
 }
 
-std::string marks_legend(const record::Lesson& lesson, const words::Speaker& words) {
+std::string marks_legend(const Story& story, const words::Speaker& words) {
     bool ticks = false, half = false, arrow = false;
-    for (const auto* hold : {&lesson.before, &lesson.after, &lesson.target}) {
-        const double n = hold->knuckles.value_or(0);
+    const auto take = [&](const Grip& hold) {
+        const double n = hold.knuckles.value_or(0);
         ticks = ticks || n > 0;
         half = half || n != std::floor(n);
-        arrow = arrow || hold->v;
-    }
+        arrow = arrow || hold.v;
+    };
+    const auto& lesson = story.lesson;
+    if (story.wanted.empty())
+        take(lesson.before), take(lesson.after);
+    else
+        take(lesson.target);
     std::string out;
     if (ticks) out += " " + words.say(half ? "grip.caption.half-tick" : "grip.caption.ticks");
     if (arrow) out += " " + words.say("grip.caption.arrow");

@@ -23,7 +23,7 @@ inline bool looks_down(hand::View view) {
 }
 
 /// What ticks and arrow in those pictures mean, each sentence after a space; only of what is drawn.
-std::string marks_legend(const record::Lesson& lesson, const words::Speaker& words);
+std::string marks_legend(const Story& story, const words::Speaker& words);
 
 /// Every aspect that was looked at on at least one side, in the order taught.
 std::vector<Aspect> aspects(const Story& story, const words::Speaker& words);

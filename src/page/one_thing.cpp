@@ -107,7 +107,7 @@ ink::Drawing words_on_hands(const figure::Easel& easel, const Story& story, cons
     std::string caption = easel.words.say("grip.caption.lead");
     if (view.view == hand::View::golfers_eye)
         caption += " " + easel.words.say("grip.caption.wedge");
-    if (looks_down(view.view)) caption += marks_legend(story.lesson, easel.words);
+    if (looks_down(view.view)) caption += marks_legend(story, easel.words);
     lines.push_back(figure::paragraph(easel, theme::Text::small, caption, width));
     return stacked(lines, 6);
 }

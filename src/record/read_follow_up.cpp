@@ -22,9 +22,10 @@ std::optional<double> read_celsius(const yaml::Field& field) {
     const auto [end, fault] = std::from_chars(word.data(), word.data() + word.size(), value);
     std::string unit = yaml::plain_word(word.substr(static_cast<std::size_t>(end - word.data())));
     std::erase(unit, ' ');
-    const bool fahrenheit = unit.ends_with('f') || (unit.empty() && value > 60 && value < 130);
-    const bool named = unit == "c" || unit == "°c" || unit == "f" || unit == "°f";
-    if (fault != std::errc() || !(named || fahrenheit)) return field.number(-40, 60);
+    const bool fahrenheit =
+        unit == "f" || unit == "°f" || (unit.empty() && value > 60 && value < 130);
+    const bool celsius_named = unit == "c" || unit == "°c";
+    if (fault != std::errc() || !(celsius_named || fahrenheit)) return field.number(-40, 60);
     const double celsius = fahrenheit ? (value - 32) / 1.8 : value;
     field.must("be a number of degrees Celsius, from -40 to 60",
                "write temperature: " + std::to_string(std::lround(celsius)) +
