@@ -2,6 +2,7 @@
 
 #include "cli/progress.hpp"
 #include "cli/tally.hpp"
+#include "output/seal.hpp"
 #include "text/font_set.hpp"
 
 #include <algorithm>
@@ -129,7 +130,8 @@ std::string said(const Outcome& outcome, Telling& telling) {
 
 } // namespace
 
-int run_batch(std::size_t count, const BatchWishes& wishes, const std::function<Worker()>& hire) {
+int run_batch(std::size_t count, const BatchWishes& wishes, const std::function<Worker()>& hire,
+              const std::string& what) {
     Desk desk(count);
     std::vector<Worker> workers;
     for (unsigned i = threads_for(count, wishes); i > 0; --i)
@@ -150,7 +152,7 @@ int run_batch(std::size_t count, const BatchWishes& wishes, const std::function<
         }
         progress.clear();
     }
-    if (tally.worth_telling()) std::cerr << tally.summary();
+    if (tally.worth_telling()) std::cerr << tally.summary(what);
     return tally.worst();
 }
 
@@ -164,6 +166,10 @@ void add_batch_options(CLI::App& app, BatchWishes& wishes) {
             if (part.index > 0 && part.index <= part.of) return {};
             return "'" + text + "' must be a share such as 2/8";
         });
+}
+
+bool belongs(const Part& part, const std::string& name) {
+    return output::Hash().add(name).digest().low % part.of == part.index - 1;
 }
 
 Part part_of(const BatchWishes& wishes) {

@@ -16,9 +16,10 @@
 
 namespace cli {
 
-/// What became of one sheet. `out`, `err` and `shared` are all that was to be said.
+/// What became of one sheet; of none when there was nothing to make. `out`, `err` and `shared` are
+/// all that was to be said.
 struct Outcome {
-    enum class State { written, up_to_date, failed, elsewhere } state = State::failed;
+    enum class State { written, up_to_date, failed, elsewhere, none } state = State::failed;
     int exit = all_written;
     std::string name; ///< of the record
     std::string out, err;
@@ -47,13 +48,19 @@ void add_batch_options(CLI::App& app, BatchWishes& wishes);
 /// The part that "2/8" names. The option's own check has let nothing else through.
 Part part_of(const BatchWishes& wishes);
 
+/// True for what this share makes. Shares are told by what a file is called, so that two of one
+/// name meet in one share.
+bool belongs(const Part& part, const std::string& name);
+
 /// Makes sheet `index`. Each thread has one of its own.
 using Worker = std::function<Outcome(std::size_t index)>;
 
 /// Hires one worker a thread (on the calling thread), runs sheets 0 to `count` and prints what they
-/// said in order; shows progress on a terminal, and a summary when there are more than a few. Gives
-/// the worst exit code. A sheet that throws harms no other; only MissingFont ends the run.
-int run_batch(std::size_t count, const BatchWishes& wishes, const std::function<Worker()>& hire);
+/// said in order; shows progress on a terminal, and a summary when there are more than a few, which
+/// calls them `what`. Gives the worst exit code. A sheet that throws harms no other; only
+/// MissingFont ends the run.
+int run_batch(std::size_t count, const BatchWishes& wishes, const std::function<Worker()>& hire,
+              const std::string& what = "records");
 
 /// Names of files that sheets of one run lay claim to. A claim waits for those of all earlier
 /// sheets, so that the first one wins however many threads there are.

@@ -1,180 +1,314 @@
+#include "cli/batch.hpp"
+#include "cli/bind_lessons.hpp"
 #include "cli/commands.hpp"
 #include "cli/exit.hpp"
-#include "cli/gather.hpp"
+#include "cli/file_name.hpp"
 #include "cli/inputs.hpp"
+#include "cli/origin.hpp"
+#include "cli/records.hpp"
 #include "cli/target.hpp"
 #include "output/file.hpp"
 #include "output/pdf.hpp"
-#include "output/print_of.hpp"
-#include "report/binder_report.hpp"
-#include "report/follow.hpp"
 
 #include <algorithm>
 #include <iostream>
-#include <set>
 
 namespace cli {
 
 namespace {
 
 struct Wishes {
-    std::string folder, code, target;
+    std::vector<std::string> folders, codes; ///< no code: everybody's
+    std::string target;
+    BatchWishes batch;
 };
 
-/// Says why there is nothing to bind, with the codes that are there.
-int nobody(const Below& below, const Wishes& wishes) {
-    std::set<std::string> codes;
-    for (const auto& read : below.lessons)
-        if (!read->lesson.student.code.empty()) codes.insert(read->lesson.student.code);
-    const std::vector<std::string_view> known(codes.begin(), codes.end());
-    const auto near = diag::nearest(wishes.code, known);
-    std::cerr << "lessonleaf: no lesson of '" << wishes.code << "' below '" << wishes.folder
-              << "'\n  hint: ";
+/// One binder that is to be made.
+struct Task {
+    std::string code;
+    std::vector<std::unique_ptr<Read>> lessons; ///< by date
+};
+
+/// One run: what its binders share. Each task is worked on by one thread.
+struct Binding {
+    const Workshop& workshop;
+    const Origin& origin;
+    std::vector<Task>& tasks;
+    const Wishes& wishes;
+    bool into_folder = false;
+    bool strict = false;
+    bool whole = true; ///< every folder could be read
+    Part part;
+    Claims claims;
+};
+
+/// Says why there is nothing to bind for that code, with the codes that are there.
+void tell_nobody(const std::string& code, const std::vector<std::string_view>& known,
+                 const Wishes& wishes) {
+    const auto near = diag::nearest(code, known);
+    std::cerr << "lessonleaf: no lesson of '" << code << "' below '" << wishes.folders.front()
+              << (wishes.folders.size() > 1 ? "' or the other folders" : "'") << "\n  hint: ";
     if (!near.empty())
         std::cerr << "did you mean '" << near << "'?\n";
     else if (known.empty())
         std::cerr << "lessons are files called lesson.yaml, with a code: student: {code: RU-04}\n";
     else
         std::cerr << "the codes there are: " << diag::either(known) << "\n";
-    return findings;
-}
-
-/// A record too faulty to tell whose it is counts as everyone's.
-bool is_of_another(const Read& read, const std::string& code) {
-    const std::string& whose = read.lesson.student.code;
-    return whose != code && (!whose.empty() || (read.readable && read.findings.clean()));
 }
 
 /// Two lessons of one day cannot be told apart in the contents.
-bool one_a_day(const std::vector<Gathered>& lessons) {
-    bool good = true;
+std::string two_of_one_day(const std::vector<std::unique_ptr<Read>>& lessons) {
+    std::string out;
     for (std::size_t i = 1; i < lessons.size(); ++i) {
-        const auto& a = lessons[i - 1];
-        const auto& b = lessons[i];
-        if (a.read->lesson.date.value != b.read->lesson.date.value) continue;
-        std::cerr << "lessonleaf: '" << a.read->record.string() << "' and '"
-                  << b.read->record.string()
-                  << "' are lessons of one day\n  hint: keep only the newest revision below the "
-                     "folder, or correct a date\n";
-        good = false;
+        const Read &a = *lessons[i - 1], &b = *lessons[i];
+        if (a.lesson.date.value != b.lesson.date.value) continue;
+        out += "lessonleaf: '" + a.record.string() + "' and '" + b.record.string() +
+               "' are lessons of one day\n  hint: keep only the newest revision below the folder, "
+               "or correct a date\n";
     }
-    return good;
-}
-
-struct Bound {
-    page::Book book;
-    std::string note;              ///< for the next time
-    std::vector<std::string> news; ///< what to exchange, in sentences
-};
-
-/// The note of the binder that lies where this one is to lie.
-std::optional<report::BinderNote> note_at(const std::string& target) {
-    if (target == "-") return std::nullopt;
-    return report::read_note(output::note_in(text_of(target).value_or("")));
-}
-
-/// As it stands in a note, on one line.
-std::string whose(std::string code) {
-    std::ranges::replace(code, '\n', ' ');
-    return code;
-}
-
-/// The binder of another student stays.
-int anothers(const std::string& owner, const Wishes& wishes) {
-    const fs::path free = fs::path(wishes.target).parent_path() / (wishes.code + ".pdf");
-    std::error_code error;
-    std::cerr << "lessonleaf: '" << wishes.target << "' is the binder of '" << owner
-              << "', not of '" << wishes.code << "'\n  hint: "
-              << (fs::exists(free, error) ? "give this one another name" : "-o " + free.string())
-              << ", or move that file away\n";
-    return wrong_use;
-}
-
-/// Lays out everything, compares with the earlier binder, numbers the pages.
-Bound bind_lessons(const std::vector<Gathered>& lessons, const std::string& code,
-                   const std::optional<report::BinderNote>& was, diag::Findings& found) {
-    std::vector<const page::Story*> stories;
-    std::vector<report::LessonPages> pages;
-    for (const auto& one : lessons) {
-        stories.push_back(&one.sheet->story());
-        pages.push_back({&one.sheet->easel(), &one.sheet->story(), one.sheet->book(*one.read)});
-    }
-    const page::Course course = report::follow(stories, lessons.back().read->library);
-    const report::BinderInput input{lessons.back().sheet->easel(), course, pages};
-    Bound out;
-    auto flowed = report::binder_report(input, std::nullopt);
-    report::BinderNote note{output::prints_of(flowed.book), {}, whose(code)};
-    if (was) note.before = was->now == note.now ? was->before : was->now;
-    if (!note.before.empty()) {
-        const auto exchange = report::exchange(note.before, note.now);
-        out.news = report::exchange_words(input.easel.words, exchange);
-        flowed = report::binder_report(input, exchange);
-    }
-    for (const auto& fault : flowed.faults)
-        found.warning({},
-                      "page " + std::to_string(fault.page) + ": " + fault.block + " " + fault.what,
-                      "shorten the text there, or report this layout fault");
-    report::number_pages(flowed.book, input);
-    out.note = report::written(note);
-    out.book = std::move(flowed.book);
     return out;
 }
 
-int run(const Wishes& wishes, const Common& common) {
-    if (!rightly_named({"a binder", "PDF", {".pdf"}, "binder.pdf"}, wishes.target))
-        return wrong_use;
-    const Workshop workshop(common);
-    if (!tell(workshop.findings(), common.strict)) return findings;
+/// The binder of another student stays.
+Outcome anothers(const std::string& owner, const std::string& code, const std::string& target) {
+    const fs::path free = fs::path(target).parent_path() / (code + ".pdf");
     std::error_code error;
-    if (!fs::is_directory(wishes.folder, error)) {
-        std::cerr << "lessonleaf: '" << wishes.folder
-                  << "' is not a folder\n  hint: give the folder that holds the lessons\n";
-        return no_file;
+    return Outcome::failure(
+        code, wrong_use,
+        "lessonleaf: '" + target + "' is the binder of '" + owner + "', not of '" + code +
+            "'\n  hint: " +
+            (fs::exists(free, error) ? "give this one another name" : "-o " + free.string()) +
+            ", or move that file away\n",
+        "'" + target + "' is the binder of '" + owner + "'");
+}
+
+Outcome both_to_one(const std::string& code, const std::string& other, const std::string& target) {
+    return Outcome::failure(code, findings,
+                            "lessonleaf: the binders of '" + code + "' and '" + other +
+                                "' would both be written to '" + target +
+                                "'\n  hint: give them codes that differ in letters or digits\n",
+                            "would be written over the binder of '" + other + "'");
+}
+
+output::Digest inputs_of(const Binding& run, const Task& task) {
+    output::Hash hash;
+    hash.add("binder").add(task.code);
+    for (const auto& read : task.lessons) {
+        const auto digest = run.origin.of(*read);
+        hash.add(std::to_string(digest.high)).add(std::to_string(digest.low));
     }
-    const text::PangoTypesetter type;
-    Below below = lessons_below(workshop, wishes.folder);
-    if (std::ranges::none_of(below.lessons, [&](const auto& read) {
-            return read->lesson.student.code == wishes.code;
-        }))
-        return nobody(below, wishes);
-    const auto was = note_at(wishes.target);
-    if (was && !was->whose.empty() && was->whose != whose(wishes.code))
-        return anothers(was->whose, wishes);
-    std::erase_if(below.lessons,
-                  [&](const auto& read) { return is_of_another(*read, wishes.code); });
-    const auto lessons = gather(workshop, std::move(below.lessons), type);
+    return hash.digest();
+}
+
+/// The lines of standard output.
+std::string shown(const std::string& target, const std::vector<std::string>& news) {
+    if (target == "-") return {};
+    std::string out = target + "\n";
+    for (const auto& line : news)
+        out += "  " + line + "\n";
+    return out;
+}
+
+/// What was found in all lessons of a binder, told as one; false when it cannot be printed.
+bool passes(const std::vector<Gathered>& lessons, const diag::Findings& found, bool strict,
+            Outcome& telling) {
+    bool good = cli::passes(found, strict);
+    for (const auto& one : lessons) {
+        if (!one.read->readable) telling.err += unreadable(one.read->record.string());
+        auto said = found_in(one.read->findings);
+        telling.err += said.own;
+        std::ranges::move(said.shared, std::back_inserter(telling.shared));
+        if (one.sound() && cli::passes(one.read->findings, strict)) continue;
+        good = false;
+        if (telling.why.empty())
+            telling.why = one.read->readable ? first_of(one.read->findings)
+                                             : one.read->record.string() + " cannot be read";
+    }
+    telling.err += told(found);
+    return good;
+}
+
+/// Binds the lessons of a task, and writes them unless they lie there already.
+Outcome print(const Binding& run, Task& task, const std::string& target,
+              const text::Typesetter& type) {
+    const auto old = target == "-" ? std::nullopt : cli::text_of(target);
+    const auto was = binder_note(old.value_or(""));
+    if (was && !was->whose.empty() && was->whose != owner_of(task.code))
+        return anothers(was->whose, task.code, target);
+    const std::string doubled = two_of_one_day(task.lessons);
+    const bool clean =
+        run.whole && doubled.empty() && std::ranges::all_of(task.lessons, [](auto& read) {
+            return read->readable && read->findings.clean();
+        });
+    const auto inputs = inputs_of(run, task);
+    if (clean && was && !run.strict && !run.wishes.batch.all && output::inputs_of(*old) == inputs)
+        return {Outcome::State::up_to_date,
+                all_written,
+                task.code,
+                shown(target, news_of(run.workshop, *was, task.lessons.back()->lesson)),
+                {},
+                {}};
+    std::vector<std::string> names;
+    for (const auto& read : task.lessons)
+        add_names(*read, names);
+    const auto lessons = gather(run.workshop, std::move(task.lessons), type);
     diag::Findings found;
     Bound bound;
-    std::vector<std::string> inputs;
-    const bool sound = std::ranges::all_of(lessons, &Gathered::sound);
-    if (sound && one_a_day(lessons)) bound = bind_lessons(lessons, wishes.code, was, found);
-    bool good = below.whole && !bound.book.sheets.empty();
-    Telling telling;
-    for (const auto& one : lessons) {
-        if (!one.read->readable) cannot_read(one.read->record.string());
-        good = telling.tell(one.read->findings, common.strict) && good;
-        add_names(*one.read, inputs);
+    if (clean && std::ranges::all_of(lessons, &Gathered::sound))
+        bound = bind_lessons(lessons, task.code, was, found);
+    Outcome out{Outcome::State::written, all_written, task.code, {}, doubled, {}};
+    if (!doubled.empty()) out.why = "two lessons of one day";
+    if (!passes(lessons, found, run.strict, out) || bound.book.sheets.empty()) {
+        out.state = Outcome::State::failed;
+        out.exit = findings;
+        if (out.why.empty()) out.why = run.whole ? first_of(found) : "a folder cannot be read";
+        return out;
     }
-    if (!(tell(found, common.strict) && good)) return findings;
-    output::write_file(wishes.target, output::pdf(bound.book, {}, {{}, {}, bound.note}), inputs);
-    if (wishes.target == "-") return all_written;
-    std::cout << wishes.target << "\n";
-    for (const auto& line : bound.news)
-        std::cout << "  " << line << "\n";
-    return all_written;
+    const auto bytes = output::pdf(bound.book, inputs, {{}, {}, bound.note});
+    out.out = shown(target, bound.news);
+    if (old == bytes && !run.wishes.batch.all)
+        out.state = Outcome::State::up_to_date;
+    else
+        output::write_file(target, bytes, names);
+    return out;
+}
+
+Outcome bind_one(Binding& run, std::size_t index, const text::Typesetter& type) {
+    Task& task = run.tasks[index];
+    Claims::Turn turn(run.claims, index);
+    const std::string name = file_stem(task.code, "student") + "-binder.pdf";
+    if (!belongs(run.part, name))
+        return {Outcome::State::elsewhere, all_written, task.code, {}, {}, {}};
+    const std::string target =
+        run.into_folder ? (fs::path(run.wishes.target) / name).string() : run.wishes.target;
+    if (const auto other = turn.claim(target, task.code))
+        return both_to_one(task.code, *other, target);
+    try {
+        return print(run, task, target, type);
+    } catch (const output::CannotWrite& failed) {
+        return Outcome::failure(task.code, no_file,
+                                std::string("lessonleaf: ") + failed.what() + "\n", failed.what());
+    }
+}
+
+/// Too faulty to tell whose it is.
+bool is_nobodys(const Read& read) {
+    return read.lesson.student.code.empty() && !(read.readable && read.findings.clean());
+}
+
+/// A task for each wanted code in the order of the command line, or for all, sorted. A record of
+/// nobody's counts as that of the only student there is; among several it stays in `below`.
+std::vector<Task> tasks_of(Below& below, const std::vector<std::string>& wanted) {
+    std::vector<Task> tasks;
+    for (const auto& code : wanted)
+        tasks.push_back({code, {}});
+    for (auto& read : below.lessons) {
+        const std::string code = read->lesson.student.code;
+        const bool whose = tasks.size() == 1 && is_nobodys(*read);
+        const auto task = std::ranges::find(tasks, whose ? tasks.front().code : code, &Task::code);
+        if (task != tasks.end()) task->lessons.push_back(std::move(read));
+    }
+    std::erase(below.lessons, nullptr);
+    return tasks;
+}
+
+/// Records that went into no binder because nobody can tell whose they are; the exit code.
+int tell_nobodys(const Below& below, bool everybody) {
+    int worst = all_written;
+    Telling telling;
+    for (const auto& read : below.lessons) {
+        if (is_nobodys(*read)) {
+            if (!read->readable) cannot_read(read->record.string());
+            telling.tell(read->findings, false);
+            worst = findings;
+        } else if (everybody && read->lesson.student.code.empty()) {
+            std::cerr << read->record.string()
+                      << ": note: no binder holds this lesson, for it names no code\n  hint: "
+                         "student: {name: Ruth, code: RU-04, hand: right}\n";
+        }
+    }
+    return worst;
+}
+
+/// The codes to bind: those asked for that have a lesson, or all there are.
+std::vector<std::string> codes_of(const Below& below, const Wishes& wishes) {
+    std::set<std::string> known;
+    for (const auto& read : below.lessons)
+        if (!read->lesson.student.code.empty()) known.insert(read->lesson.student.code);
+    const std::vector<std::string_view> names(known.begin(), known.end());
+    if (wishes.codes.empty() && known.empty()) tell_nobody("", names, wishes);
+    if (wishes.codes.empty()) return {known.begin(), known.end()};
+    std::vector<std::string> out;
+    for (const auto& code : wishes.codes) {
+        if (!known.contains(code)) tell_nobody(code, names, wishes);
+        if (known.contains(code) && std::ranges::find(out, code) == out.end()) out.push_back(code);
+    }
+    return out;
+}
+
+bool folders_are_there(const std::vector<std::string>& folders) {
+    std::error_code error;
+    for (const auto& folder : folders) {
+        if (fs::is_directory(folder, error)) continue;
+        std::cerr << "lessonleaf: '" << folder
+                  << "' is not a folder\n  hint: give the folder that holds the lessons\n";
+        return false;
+    }
+    return true;
+}
+
+/// One file holds one binder.
+bool fits(const Wishes& wishes, std::size_t binders) {
+    if (binders < 2 && !is_folder(wishes.target))
+        return rightly_named({"a binder", "PDF", {".pdf"}, "binder.pdf"}, wishes.target);
+    if (is_folder(wishes.target)) return true;
+    std::cerr << "lessonleaf binder: '" << wishes.target << "' is one file, and here are "
+              << binders << " students\n  hint: -o FOLDER/ for a binder each, or name one: "
+              << "--student CODE\n";
+    return false;
+}
+
+int run(const Wishes& wishes, const Common& common) {
+    if (wishes.codes.size() == 1 && !fits(wishes, 1)) return wrong_use;
+    const Workshop workshop(common);
+    if (!tell(workshop.findings(), common.strict)) return findings;
+    if (!folders_are_there(wishes.folders)) return no_file;
+    Below below = lessons_below(workshop, wishes.folders);
+    const auto codes = codes_of(below, wishes);
+    int worst =
+        codes.size() < std::max<std::size_t>(1, wishes.codes.size()) ? findings : all_written;
+    if (codes.empty()) return worst;
+    if (!fits(wishes, codes.size())) return wrong_use;
+    auto tasks = tasks_of(below, codes);
+    if (codes.size() > 1) worst = std::max(worst, tell_nobodys(below, wishes.codes.empty()));
+    const bool into_folder = is_folder(wishes.target);
+    if (into_folder) make_folder(wishes.target);
+    if (wishes.target != "-") output::sweep(wishes.target);
+    const Origin origin(workshop);
+    Binding all{workshop,    origin,        tasks,       wishes,
+                into_folder, common.strict, below.whole, part_of(wishes.batch),
+                {}};
+    const auto hire = [&all]() -> Worker {
+        const auto type = std::make_shared<text::PangoTypesetter>();
+        return [&all, type](std::size_t index) { return bind_one(all, index, *type); };
+    };
+    return std::max(worst, run_batch(tasks.size(), wishes.batch, hire, "binders"));
 }
 
 } // namespace
 
 Run set_up_binder(CLI::App& app, const Common& common) {
     auto wishes = std::make_shared<Wishes>();
-    app.add_option("FOLDER", wishes->folder, "Folder that holds the lessons, at any depth")
+    app.add_option("FOLDER", wishes->folders, "Folders that hold the lessons, at any depth")
         ->required();
-    app.add_option("--student", wishes->code, "The student's code, as the records have it")
-        ->required();
+    app.add_option("--student", wishes->codes,
+                   "A student's code, as the records have it; may be said again. Everybody when "
+                   "left out")
+        ->allow_extra_args(false);
     app.add_option("-o,--output", wishes->target,
-                   "PDF file; what it held before tells which sheets to exchange")
+                   "PDF file, or a folder for many; what lay there tells which sheets to exchange")
         ->required();
+    add_batch_options(app, wishes->batch);
     return [wishes, &common] { return run(*wishes, common); };
 }
 

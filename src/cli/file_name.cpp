@@ -22,4 +22,19 @@ std::string file_name(const record::Lesson& lesson, const char* ending) {
     return name + ending;
 }
 
+std::string file_stem(const std::string& name, const char* otherwise) {
+    std::string out;
+    for (const char c : plain_letters(name)) {
+        const bool plain =
+            (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+        if (plain)
+            out += c;
+        else if (!out.empty() && out.back() != '-')
+            out += '-';
+    }
+    while (!out.empty() && out.back() == '-')
+        out.pop_back();
+    return out.empty() ? otherwise : out;
+}
+
 } // namespace cli

@@ -7,6 +7,7 @@
 #include "cli/origin.hpp"
 #include "cli/practice_calendar.hpp"
 #include "cli/records.hpp"
+#include "cli/target.hpp"
 #include "output/file.hpp"
 
 #include <algorithm>
@@ -40,11 +41,6 @@ struct Printing {
 
     bool as_text() const { return leaving.is_text(into_folder ? std::string() : target); }
 };
-
-/// Shares are told by what a sheet is called, so that two sheets of one name meet in one part.
-bool belongs(const Part& part, const std::string& name) {
-    return output::Hash().add(name).digest().low % part.of == part.index - 1;
-}
 
 /// What a faulty record is known by: its own bytes, wherever it lies.
 std::string text_of(const Read& read) {
@@ -120,18 +116,8 @@ Outcome print_one(Printing& run, std::size_t index, const text::Typesetter& type
     }
 }
 
-void make_folder(const std::string& folder) {
-    std::error_code failed;
-    fs::create_directories(folder, failed);
-    if (failed)
-        throw output::CannotWrite("the folder '" + folder +
-                                  "' cannot be made: " + failed.message());
-}
-
-bool is_folder(const std::string& target, const Records& records) {
-    std::error_code gone;
-    return records.paths.size() > 1 || records.folders || target.ends_with('/') ||
-           fs::is_directory(target, gone);
+bool many(const std::string& target, const Records& records) {
+    return records.paths.size() > 1 || records.folders || is_folder(target);
 }
 
 /// Everything that the target must be for these wishes.
@@ -157,7 +143,7 @@ int run(const Wishes& wishes, const Common& common) {
             std::cerr << line;
     const int worst = records.faults.empty() ? all_written : no_file;
     if (records.paths.empty()) return worst;
-    const bool into_folder = is_folder(wishes.target, records);
+    const bool into_folder = many(wishes.target, records);
     if (!target_is_right(wishes, records, into_folder)) return wrong_use;
     if (into_folder) make_folder(wishes.target);
     if (wishes.target != "-") output::sweep(wishes.target);

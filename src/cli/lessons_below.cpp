@@ -28,7 +28,11 @@ bool reads_like_a_lesson(std::string_view text) {
 } // namespace
 
 Below lessons_below(const Workshop& workshop, const fs::path& folder) {
-    const Records records = records_of({folder.string()});
+    return lessons_below(workshop, std::vector{folder.string()});
+}
+
+Below lessons_below(const Workshop& workshop, const std::vector<std::string>& folders) {
+    const Records records = records_of(folders);
     for (const auto& line : records.notes)
         std::cerr << line;
     if (!records.whole)

@@ -12,9 +12,10 @@ struct Below {
     bool whole = true;                          ///< false when a folder could not be read
 };
 
-/// Every lesson.yaml below `folder`, read. What could not be read or is left out for its name is
-/// told on standard error.
+/// Every lesson.yaml below `folder`, or below `folders` (none twice), read. What could not be read
+/// or is left out for its name is told on standard error.
 Below lessons_below(const Workshop& workshop, const fs::path& folder);
+Below lessons_below(const Workshop& workshop, const std::vector<std::string>& folders);
 
 using Lessons = std::vector<const Read*>;
 

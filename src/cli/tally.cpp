@@ -25,7 +25,7 @@ std::string line_of(const Outcome& outcome) {
 
 void Tally::add(const Outcome& outcome) {
     using State = Outcome::State;
-    ++sheets_;
+    sheets_ += outcome.state != State::none;
     written_ += outcome.state == State::written;
     up_to_date_ += outcome.state == State::up_to_date;
     elsewhere_ += outcome.state == State::elsewhere;
@@ -34,10 +34,10 @@ void Tally::add(const Outcome& outcome) {
     if (++failed_ <= most_listed) failures_.push_back(line_of(outcome));
 }
 
-std::string Tally::summary() const {
-    std::string out = "lessonleaf: " + counted(sheets_ - elsewhere_) +
-                      " records: " + counted(written_) + " written, " + counted(up_to_date_) +
-                      " up to date, " + counted(failed_) + " failed\n";
+std::string Tally::summary(const std::string& what) const {
+    std::string out = "lessonleaf: " + counted(sheets_ - elsewhere_) + " " + what + ": " +
+                      counted(written_) + " written, " + counted(up_to_date_) + " up to date, " +
+                      counted(failed_) + " failed\n";
     if (elsewhere_ > 0) out += "  " + counted(elsewhere_) + " more belong to the other parts\n";
     for (const auto& failure : failures_)
         out += "  failed: " + failure + "\n";

@@ -1,6 +1,7 @@
 #include "cli/target.hpp"
 
 #include "cli/records.hpp"
+#include "output/file.hpp"
 
 #include <algorithm>
 #include <array>
@@ -9,14 +10,9 @@
 
 namespace cli {
 
-namespace {
-
 namespace fs = std::filesystem;
 
-bool is_folder(const std::string& target) {
-    std::error_code gone;
-    return target.ends_with('/') || fs::is_directory(target, gone);
-}
+namespace {
 
 /// The same name with each of the right endings: "a.pdf or -o a.txt".
 std::string instead(const Written& written, const std::string& target) {
@@ -29,6 +25,19 @@ std::string instead(const Written& written, const std::string& target) {
 }
 
 } // namespace
+
+bool is_folder(const std::string& target) {
+    std::error_code gone;
+    return target.ends_with('/') || fs::is_directory(target, gone);
+}
+
+void make_folder(const std::string& folder) {
+    std::error_code failed;
+    fs::create_directories(folder, failed);
+    if (failed)
+        throw output::CannotWrite("the folder '" + folder +
+                                  "' cannot be made: " + failed.message());
+}
 
 std::string ending_of(const std::string& target) {
     return in_small_letters(std::filesystem::path(target).extension().string());

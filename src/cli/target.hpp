@@ -26,4 +26,10 @@ bool ends_as_input(const std::string& target);
 /// output.
 bool rightly_named(const Written& written, const std::string& target);
 
+/// There already, or ends as a folder does.
+bool is_folder(const std::string& target);
+
+/// Throws output::CannotWrite.
+void make_folder(const std::string& folder);
+
 } // namespace cli

@@ -1,14 +1,15 @@
-#include "record/term.hpp"
+#include "cli/check_other.hpp"
 #include "cli/commands.hpp"
 #include "cli/exit.hpp"
-#include "cli/gather.hpp"
-#include "cli/held_of.hpp"
+#include "cli/file_name.hpp"
 #include "cli/inputs.hpp"
+#include "cli/origin.hpp"
 #include "cli/records.hpp"
-#include "cli/term_files.hpp"
+#include "cli/tally.hpp"
+#include "cli/target.hpp"
+#include "cli/term_pupil.hpp"
 #include "cli/term_register.hpp"
-#include "record/read_date.hpp"
-#include "report/follow.hpp"
+#include "output/file.hpp"
 #include "report/term_report.hpp"
 #include "theme/style.hpp"
 
@@ -21,153 +22,144 @@ namespace cli {
 namespace {
 
 struct Wishes {
-    std::string term, target;
+    std::vector<std::string> arguments;
+    std::string target;
+    BatchWishes batch;
 };
 
-/// One student of the register with all that was read.
-struct Pupil {
-    std::string code;
-    const record::TermStudent* entry = nullptr;
-    std::vector<const Gathered*> lessons;
-    std::vector<std::string> faulty; ///< files
-    bool listed = true;
-    std::optional<page::Course> course;
-    page::Termly termly;
-    Receiver receiver;
-    std::unique_ptr<words::Speaker> words; ///< the coach's language, this student's hand
+/// What the terms of one run share.
+struct Printing {
+    const Workshop& workshop;
+    const Origin& origin;
+    const Common& common;
+    const Wishes& wishes;
+    Part part;
+    std::map<std::string, std::string> taken; ///< term files by the ending of their papers' names
 };
 
 /// Reading, drawing and writing of one term.
 class TermRun {
   public:
-    TermRun(const Workshop& workshop, const Common& common, const Wishes& wishes)
-        : workshop_(workshop)
-        , common_(common)
-        , wishes_(wishes) {}
+    TermRun(Printing& printing, std::string file)
+        : all_(printing)
+        , workshop_(printing.workshop)
+        , file_(std::move(file)) {}
 
     int run() {
-        if (!folder_named("term", wishes_.target)) return wrong_use;
         if (!read_term()) return readable_ ? findings : no_file;
+        if (!belongs(all_.part, file_stem(term_.name, "term"))) return all_written;
+        if (!has_its_own_names()) return findings;
         Below below = lessons_below(workshop_, folder());
         all_well_ = below.whole;
-        lessons_ = gather(workshop_, std::move(below.lessons), type_);
-        for (const auto& one : lessons_)
-            add_names(*one.read, inputs_);
-        compare_register();
-        enrol();
+        compare_register(below);
+        const auto digest = inputs_of(below);
+        TermPlace place{all_.wishes.target, term_.name, {}, false, {file_}, all_.wishes.batch.all};
+        for (const auto& read : below.lessons)
+            add_names(*read, place.inputs);
+        pupils_ = enrol(term_, std::move(below.lessons));
+        for (const auto& one : pupils_)
+            if (one->listed && !one->reads.empty()) place.codes.push_back(one->code);
+        place.group_page = term_.group_page && place.codes.size() >= page::students_for_group;
+        TermFiles files(std::move(place));
+        if (may_be_up_to_date() && files.are_up_to_date(digest)) {
+            tell_up_to_date(files);
+            return all_written;
+        }
         set_up_pages();
-        std::error_code failed;
-        fs::create_directories(wishes_.target, failed);
-        if (failed)
-            throw output::CannotWrite("the folder '" + wishes_.target +
-                                      "' cannot be made: " + failed.message());
-        TermFiles files(wishes_.target, term_, inputs_);
-        print_students(files);
-        print_coach(files);
+        make_folder(all_.wishes.target);
+        output::sweep(all_.wishes.target);
+        const int worst = print_students(files);
+        if (worst > findings) return worst;
+        all_well_ = all_well_ && worst == all_written;
+        print_coach(files, digest);
         files.write_lists();
-        for (const auto& name : files.written())
-            std::cout << name << "\n";
+        for (const auto& path : files.others())
+            std::cout << path << "\n";
         return all_well_ ? all_written : findings;
     }
 
   private:
+    bool strict() const { return all_.common.strict; }
+
     bool read_term() {
-        const auto text = text_of(wishes_.term);
+        const auto text = text_of(file_);
         if (!text) {
-            std::cerr << "lessonleaf: '" << wishes_.term
+            std::cerr << "lessonleaf: '" << file_
                       << "' cannot be read\n  hint: give the path of a term file, such as "
                          "spring-term.yaml\n";
             readable_ = false;
             return false;
         }
-        source_ = std::make_unique<diag::Source>(wishes_.term, *text);
+        source_ = std::make_unique<diag::Source>(file_, *text);
         diag::Findings found;
         term_ = record::read_term(*source_, found);
-        if (found.clean()) check_folder_of(term_, wishes_.term, found);
-        inputs_.push_back(wishes_.term);
-        return tell(found, common_.strict);
+        if (found.clean()) check_folder_of(term_, file_, found);
+        return tell(found, strict());
     }
 
-    fs::path folder() const { return lessons_folder(term_, wishes_.term); }
+    /// Two terms of one name would take each other's papers away.
+    bool has_its_own_names() {
+        const auto [other, fresh] = all_.taken.emplace(file_stem(term_.name, "term"), file_);
+        if (fresh) return true;
+        std::cerr << "lessonleaf: the papers of '" << file_ << "' and '" << other->second
+                  << "' would bear one name\n  hint: give the terms names that differ in letters "
+                     "or digits: 'term: Spring term 2026'\n";
+        return false;
+    }
+
+    fs::path folder() const { return lessons_folder(term_, file_); }
 
     /// Codes of the register and of the lessons that do not meet.
-    void compare_register() {
+    void compare_register(const Below& below) {
         std::vector<const record::Lesson*> lessons;
-        for (const auto& one : lessons_)
-            if (one.read->readable) lessons.push_back(&one.read->lesson);
+        for (const auto& read : below.lessons)
+            if (read->readable) lessons.push_back(&read->lesson);
         diag::Findings found;
         check_register(term_, *source_, lessons, *workshop_.academy(folder()), found);
-        if (!tell(found, common_.strict)) all_well_ = false;
+        if (!tell(found, strict())) all_well_ = false;
     }
 
-    Pupil& pupil(const std::string& code) {
-        for (auto& one : pupils_)
-            if (one->code == code) return *one;
-        pupils_.push_back(std::make_unique<Pupil>());
-        pupils_.back()->code = code;
-        pupils_.back()->listed = !term_.lists_students;
-        return *pupils_.back();
-    }
-
-    /// The register first, then lessons to their students. A faulty record is told here.
-    void enrol() {
-        for (const auto& entry : term_.students)
-            pupil(entry.code.value).entry = &entry, pupil(entry.code.value).listed = true;
-        for (const auto& one : lessons_) {
-            if (!in_term(term_, one.read->lesson)) continue;
-            const bool sound = one.sound() && told(one);
-            if (!one.sound()) told(one);
-            const std::string file = one.read->record.filename().string();
-            const std::string place =
-                one.read->record.parent_path().filename().string() + "/" + file;
-            if (one.code().empty()) {
-                all_well_ = false;
-                nobodys_.push_back(place);
-                continue;
-            }
-            Pupil& whose = pupil(one.code());
-            if (sound)
-                whose.lessons.push_back(&one);
-            else
-                whose.faulty.push_back(place), all_well_ = false;
+    /// All that the papers are made from.
+    output::Digest inputs_of(const Below& below) const {
+        output::Hash hash;
+        hash.add("term").add(source_->text());
+        for (const auto& source : workshop_.academy(folder())->sources)
+            hash.add(source.text());
+        for (const auto& read : below.lessons) {
+            const auto digest = all_.origin.of(*read);
+            hash.add(std::to_string(digest.high)).add(std::to_string(digest.low));
         }
-        if (!term_.lists_students) // no register: the order of the codes
-            std::ranges::sort(pupils_, {}, [](const auto& p) { return p->code; });
+        return hash.digest();
     }
 
-    bool told(const Gathered& one) {
-        if (!one.read->readable) cannot_read(one.read->record.string());
-        return telling_.tell(one.read->findings, common_.strict) && one.read->readable;
+    bool may_be_up_to_date() const {
+        return all_well_ && !strict() && !all_.wishes.batch.all &&
+               std::ranges::all_of(pupils_, [](const auto& one) {
+                   return !one->code.empty() &&
+                          std::ranges::all_of(one->reads, [](const auto& read) {
+                              return read->readable && read->findings.clean();
+                          });
+               });
+    }
+
+    void tell_up_to_date(const TermFiles& files) const {
+        for (const auto& path : files.paths())
+            std::cout << path << "\n";
+        Tally tally;
+        for (const auto& one : pupils_)
+            if (one->listed && !one->reads.empty())
+                tally.add({Outcome::State::up_to_date, all_written, one->code, {}, {}, {}});
+        if (tally.worth_telling()) std::cerr << tally.summary("reports");
     }
 
     void set_up_pages() {
         if (term_.language.empty()) term_.language = house_language();
-        const words::Catalogue& catalogue = workshop_.wording(term_.language);
-        house_words_ = std::make_unique<words::Speaker>(catalogue, words::Voice{});
+        house_words_ =
+            std::make_unique<words::Speaker>(workshop_.wording(term_.language), words::Voice{});
         const auto paper = term_.paper == record::Paper::letter ? theme::Paper::letter
                            : term_.paper == record::Paper::a5   ? theme::Paper::a5
                                                                 : theme::Paper::a4;
         theme_ = theme::theme_of(workshop_.style(), paper, false);
-        for (auto& one : pupils_) {
-            if (one->lessons.empty()) continue;
-            std::vector<const page::Story*> stories;
-            for (const Gathered* lesson : one->lessons)
-                stories.push_back(&lesson->sheet->story());
-            one->course = report::follow(stories, one->lessons.back()->read->library);
-            const record::Lesson& latest = one->course->latest();
-            one->words = std::make_unique<words::Speaker>(
-                catalogue, words::Voice{latest.student.hand.value,
-                                        latest.student.age == record::Age::junior, latest.units});
-            one->termly = {&term_, one->entry, &*one->course, contact(latest), std::nullopt};
-            one->receiver.first_name = latest.student.name;
-            const auto& academy = one->lessons.back()->read->academy;
-            const people::Person* person = academy ? academy->person(one->code) : nullptr;
-            if (!person) continue;
-            one->termly.kept_until = due_after(*academy, *person, latest.date.value);
-            if (!person->first_name.empty()) one->receiver.first_name = person->first_name;
-            if (const auto* to = people::addressee(*person))
-                one->receiver.address = to->address.value;
-        }
     }
 
     /// Of the pages that are no student's, when the term file names none.
@@ -176,113 +168,180 @@ class TermRun {
         return academy->house ? academy->house->language.value_or("en-GB") : "en-GB";
     }
 
-    std::string contact(const record::Lesson& latest) const {
-        return latest.coach.contact.empty() ? term_.coach.contact : latest.coach.contact;
+    /// Everybody on all cores. The typesetters stay, for the pages are bound together later.
+    int print_students(TermFiles& files) {
+        std::vector<std::optional<std::size_t>> slots;
+        std::size_t next = 0;
+        for (const auto& one : pupils_)
+            slots.push_back(one->listed && !one->reads.empty() ? std::optional(next++)
+                                                               : std::nullopt);
+        const auto hire = [&]() -> Worker {
+            types_.push_back(std::make_unique<text::PangoTypesetter>());
+            return [&, type = types_.back().get()](std::size_t i) {
+                return print_student(files, *pupils_[i], slots[i], *type);
+            };
+        };
+        return run_batch(pupils_.size(), all_.wishes.batch, hire, "reports");
     }
 
-    bool printable(const Pupil& one) const {
-        return one.listed && one.course && one.faulty.empty();
+    Outcome print_student(TermFiles& files, Pupil& one, std::optional<std::size_t> slot,
+                          const text::Typesetter& type) const {
+        Outcome out{Outcome::State::none, all_written, one.code, {}, {}, {}};
+        gather_lessons(one, workshop_, type, strict(), out);
+        if (!one.lessons.empty()) follow(one, term_, workshop_.wording(term_.language));
+        if (!one.faulty.empty()) {
+            out.state = Outcome::State::failed;
+            out.exit = findings;
+            return out;
+        }
+        if (!slot || !one.printable()) return out;
+        if (const auto other = files.name_taken_by(*slot)) {
+            out.err += "lessonleaf: '" + one.code +
+                       "' would be written to the same file as the report of '" + *other +
+                       "'\n  hint: give them codes that differ in letters or digits\n";
+            out.why = "would be written over the report of '" + *other + "'";
+            out.state = Outcome::State::failed;
+            out.exit = findings;
+            return out;
+        }
+        auto flowed = report::student_report(one.lessons.back().sheet->easel(), one.termly);
+        const auto found = faults(flowed, one.code);
+        out.err += cli::told(found);
+        if (!passes(found, strict())) out.exit = findings;
+        try {
+            out.state = files.student(*slot, one.receiver, std::move(flowed.book))
+                            ? Outcome::State::written
+                            : Outcome::State::up_to_date;
+        } catch (const output::CannotWrite& failed) {
+            return Outcome::failure(one.code, no_file,
+                                    std::string("lessonleaf: ") + failed.what() + "\n",
+                                    failed.what());
+        }
+        out.out = files.path_of(*slot) + "\n";
+        return out;
     }
 
     /// Layout faults of a page that was drawn for `whose`.
-    void faults(const page::Flowed& flowed, const std::string& whose) {
+    static diag::Findings faults(const page::Flowed& flowed, const std::string& whose) {
         diag::Findings found;
         for (const auto& fault : flowed.faults)
             found.warning({},
                           whose + ", page " + std::to_string(fault.page) + ": " + fault.block +
                               " " + fault.what,
                           "shorten the text there, or report this layout fault");
-        if (!tell(found, common_.strict)) all_well_ = false;
+        return found;
     }
 
-    void print_students(TermFiles& files) {
-        for (const auto& one : pupils_) {
-            if (!printable(*one)) continue;
-            auto flowed = report::student_report(one->lessons.back()->sheet->easel(), one->termly);
-            faults(flowed, one->code);
-            if (files.student(one->code, one->receiver, std::move(flowed.book))) continue;
-            std::cerr << "lessonleaf: '" << one->code
-                      << "' would be written to the same file as another student's report\n  hint: "
-                         "give them codes that differ in letters or digits\n";
-            all_well_ = false;
-        }
+    void tell_faults(const page::Flowed& flowed, const std::string& whose) {
+        if (!tell(faults(flowed, whose), strict())) all_well_ = false;
     }
 
     std::vector<page::MissingLine> missing() const {
         const words::Speaker& w = *house_words_;
         std::vector<page::MissingLine> out;
         for (const auto& one : pupils_) {
-            const auto add = [&](std::string what) { out.push_back({one->code, std::move(what)}); };
+            const bool known = !one->code.empty();
+            const auto add = [&](std::string what) {
+                out.push_back({known ? one->code : w.say("binder.none"), std::move(what)});
+            };
             for (const auto& file : one->faulty)
-                add(w.say("term.missing.faulty", {{"file", file}}));
+                add(w.say(known ? "term.missing.faulty" : "term.missing.whose", {{"file", file}}));
+            if (!known) continue;
             if (!one->listed) add(w.say("term.missing.unlisted"));
             if (one->listed && !one->course && one->faulty.empty())
                 add(w.say("term.missing.lessons"));
-            if (printable(*one))
-                for (auto& what : report::missing_of(*one->words, one->termly))
-                    add(std::move(what));
-            const auto knows = one->lessons.empty() ? nullptr : one->lessons.back()->read->academy;
-            if (printable(*one) && knows && knows->people && one->receiver.address.empty())
+            if (!one->printable()) continue;
+            for (auto& what : report::missing_of(*one->words, one->termly))
+                add(std::move(what));
+            const auto knows = one->lessons.back().read->academy;
+            if (knows && knows->people && one->receiver.address.empty())
                 add(w.say("term.missing.address"));
         }
-        for (const auto& file : nobodys_)
-            out.push_back({w.say("binder.none"), w.say("term.missing.whose", {{"file", file}})});
         return out;
     }
 
-    void print_coach(TermFiles& files) {
-        const figure::Easel easel{type_, theme_, *house_words_};
+    void print_coach(TermFiles& files, const output::Digest& inputs) {
+        const text::PangoTypesetter type;
+        const figure::Easel easel{type, theme_, *house_words_};
         std::vector<report::OverviewEntry> entries;
         std::vector<const page::Course*> courses;
         for (const auto& one : pupils_) {
-            if (!printable(*one)) continue;
+            if (!one->printable()) continue;
             entries.push_back({&one->termly, one->words.get()});
             courses.push_back(&*one->course);
         }
         auto overview = report::overview_report(easel, term_, entries, missing(),
                                                 workshop_.library(term_.language));
-        faults(overview, "the overview");
+        tell_faults(overview, "the overview");
         files.overview(overview.book);
         if (term_.group_page && courses.size() >= page::students_for_group) {
             auto group = report::group_report(easel, term_, courses);
-            faults(group, "the group page");
+            tell_faults(group, "the group page");
             files.group(group.book);
         } else if (term_.group_page) {
             std::cerr << "lessonleaf: fewer than five students, so there is no group page\n";
         }
         auto proof = report::proof_report(easel, term_, files.pile(2));
-        faults(proof, "the proof page");
+        tell_faults(proof, "the proof page");
         const std::size_t first = proof.book.sheets.size();
         if (first != 2) proof = report::proof_report(easel, term_, files.pile(first));
-        files.printer(std::move(proof.book));
+        files.printer(std::move(proof.book), all_well_ ? inputs : output::Digest{});
     }
 
+    Printing& all_;
     const Workshop& workshop_;
-    const Common& common_;
-    const Wishes& wishes_;
-    text::PangoTypesetter type_;
+    std::string file_;
+    std::vector<std::unique_ptr<text::PangoTypesetter>> types_;
     std::unique_ptr<diag::Source> source_;
     record::Term term_;
-    std::vector<Gathered> lessons_;
-    Telling telling_;
-    std::vector<std::unique_ptr<Pupil>> pupils_;
-    std::vector<std::string> nobodys_, inputs_;
+    Pupils pupils_;
     std::unique_ptr<words::Speaker> house_words_;
     theme::Theme theme_;
     bool all_well_ = true, readable_ = true;
 };
 
+/// Files as they are; of a folder every term file below it.
+std::vector<std::string> term_files(const std::vector<std::string>& arguments, int& worst) {
+    std::vector<std::string> out;
+    for (const auto& argument : arguments) {
+        std::error_code gone;
+        if (!fs::is_directory(argument, gone)) {
+            out.push_back(argument);
+            continue;
+        }
+        const std::size_t before = out.size();
+        for (const auto& path : files_below(argument, {".yaml", ".yml"}))
+            if (is_term(text_of(path).value_or(""))) out.push_back(path.string());
+        if (out.size() > before) continue;
+        std::cerr << "lessonleaf: there is no term file below '" << argument
+                  << "'\n  hint: it begins with a line such as 'term: Spring term 2026'\n";
+        worst = no_file;
+    }
+    return out;
+}
+
+int run(const Wishes& wishes, const Common& common) {
+    const Workshop workshop(common);
+    if (!tell(workshop.findings(), common.strict)) return findings;
+    if (!folder_named("term", wishes.target)) return wrong_use;
+    const Origin origin(workshop);
+    Printing all{workshop, origin, common, wishes, part_of(wishes.batch), {}};
+    int worst = all_written;
+    for (const auto& file : term_files(wishes.arguments, worst))
+        worst = std::max(worst, TermRun(all, file).run());
+    return worst;
+}
+
 } // namespace
 
 Run set_up_term(CLI::App& app, const Common& common) {
     auto wishes = std::make_shared<Wishes>();
-    app.add_option("TERM", wishes->term, "Term file (YAML)")->required();
+    app.add_option("TERM", wishes->arguments,
+                   "Term files (YAML), and folders: every term file below them")
+        ->required();
     app.add_option("-o,--output", wishes->target, "Folder for the reports and lists")->required();
-    return [wishes, &common] {
-        const Workshop workshop(common);
-        if (!tell(workshop.findings(), common.strict)) return static_cast<int>(findings);
-        return TermRun(workshop, common, *wishes).run();
-    };
+    add_batch_options(app, wishes->batch);
+    return [wishes, &common] { return run(*wishes, common); };
 }
 
 } // namespace cli

@@ -159,8 +159,6 @@ class Binder(InFolder):
             self.assertFalse(wrong.exists())
         (self.folder / "sheets").mkdir()
         for target in ("sheets", "sheets/"):
-            self.expect(run("binder", self.lessons, "--student", "MA-11", "-o", target, folder=self.folder), 2,
-                        f"'{target}' is a folder, and a binder is one file", "hint: -o sheets/binder.pdf")
             self.expect(run("drills", "-o", target, folder=self.folder), 2, "hint: -o sheets/drills.pdf")
 
     def test_another_students_binder_is_not_written_over(self):
@@ -199,6 +197,91 @@ class Binder(InFolder):
     def test_an_earlier_file_that_is_no_binder_is_no_comparison(self):
         self.target.write_bytes(b"%PDF-1.4 something else")
         self.assertEqual(len(self.bind().stdout.decode().splitlines()), 1)
+
+
+class Binders(InFolder):
+    """Everybody's at once."""
+
+    def setUp(self):
+        super().setUp()
+        self.lessons = self.folder / "lessons"
+        self.out = self.folder / "binders"
+        course.course(self.lessons, lessons=2)
+        for name, code in (("Piet", "PI-02"), ("Lou", "LO-05"), ("Ida", "ID-03"), ("Ben", "BE-04")):
+            course.lesson(self.lessons, 1, date(2026, 3, 5), name=name, code=code)
+
+    def bind(self, code=0, *said, words=()):
+        return self.expect(run("binder", self.lessons, "-o", f"{self.out}/", *words), code, *said)
+
+    def written(self):
+        return sorted(path.name for path in self.out.iterdir())
+
+    def stamps(self):
+        return {path.name: path.stat().st_mtime_ns for path in self.out.iterdir()}
+
+    def test_a_binder_for_everybody_is_the_one_that_is_made_alone(self):
+        done = self.bind(0, "5 binders: 5 written, 0 up to date, 0 failed", words=("--threads", 3))
+        names = ["BE-04-binder.pdf", "ID-03-binder.pdf", "LO-05-binder.pdf", "MA-11-binder.pdf", "PI-02-binder.pdf"]
+        self.assertEqual(self.written(), names)
+        self.assertEqual(done.stdout.decode().splitlines(), [f"{self.out}/{name}" for name in names])
+        alone = self.folder / "alone.pdf"
+        self.expect(run("binder", self.lessons, "--student", "MA-11", "-o", alone), 0)
+        self.assertEqual((self.out / "MA-11-binder.pdf").read_bytes(), alone.read_bytes())
+
+    def test_what_is_up_to_date_is_left_alone_and_its_news_are_told_again(self):
+        self.bind()
+        before = self.stamps()
+        self.bind(0, "5 binders: 0 written, 5 up to date, 0 failed")
+        self.assertEqual(self.stamps(), before)
+        course.lesson(self.lessons, 3, date(2026, 4, 30), before=6.5, after=2.2, cold=3.1, returned="H1")
+        told = self.bind(0, "1 written, 4 up to date").stdout
+        self.assertIn("Remove 1\u2013", told.decode())
+        self.assertEqual([name for name, at in self.stamps().items() if at != before[name]], ["MA-11-binder.pdf"])
+        self.assertEqual(self.bind(0, "0 written, 5 up to date").stdout, told)
+        damaged = self.out / "LO-05-binder.pdf"
+        whole = damaged.read_bytes()
+        damaged.write_bytes(whole[:-200] + b"x" + whole[-199:])
+        self.bind(0, "1 written, 4 up to date")
+        self.assertEqual(damaged.read_bytes(), whole)
+        self.bind(0, "5 written, 0 up to date", words=("--all",))
+
+    def test_a_faulty_record_harms_no_other_binder(self):
+        record = self.lessons / "PI-02/2026-03-05/lesson.yaml"
+        record.write_text(record.read_text().replace("saw:", "swa:"))
+        nobody = self.folder / "lessons/nobody/lesson.yaml"
+        nobody.parent.mkdir()
+        nobody.write_text("student: {name: Ada, code: [, hand: right}\n")
+        nameless = self.folder / "lessons/nameless/lesson.yaml"
+        nameless.parent.mkdir()
+        nameless.write_text("student: {name: Ada, hand: right}\ndate: 2026-03-01\nsaw: A.\nchanged: B.\n")
+        self.bind(1, "did you mean 'saw'?", "nobody/lesson.yaml:1:", "no binder holds this lesson, for it names no code",
+                  "5 binders: 4 written, 0 up to date, 1 failed", "failed: PI-02: ")
+        self.assertNotIn("PI-02-binder.pdf", self.written())
+        self.assertEqual(len(self.written()), 4)
+
+    def test_two_students_of_several_folders_and_an_unknown_one(self):
+        course.lesson(self.folder / "more", 1, date(2026, 4, 5), name="Eva", code="EV-06")
+        words = ("binder", self.lessons, self.folder / "more", self.lessons / "MA-11", "-o", self.out)
+        self.out.mkdir()
+        self.expect(run(*words, "--student", "EV-06", "--student", "MA-11", "--student", "LO-06"), 1,
+                    "no lesson of 'LO-06'", "or the other folders", "did you mean 'LO-05'?")
+        self.assertEqual(self.written(), ["EV-06-binder.pdf", "MA-11-binder.pdf"])
+
+    def test_one_file_holds_one_binder(self):
+        self.expect(run("binder", self.lessons, "-o", self.folder / "all.pdf"), 2,
+                    "is one file, and here are 5 students", "-o FOLDER/")
+        self.expect(run("binder", self.lessons / "LO-05", "-o", self.folder / "lou.pdf"), 0)
+        self.assertFalse((self.folder / "all.pdf").exists())
+
+    def test_codes_that_give_one_name_are_not_written_over_each_other(self):
+        course.lesson(self.lessons / "other", 1, date(2026, 3, 5), name="Lea", code="LO_05")
+        self.bind(1, "the binders of 'LO_05' and 'LO-05' would both be written to")
+        self.assertEqual(len(self.written()), 5)
+
+    def test_shares_make_the_whole(self):
+        for part in ("1/2", "2/2"):
+            self.bind(words=("--part", part))
+        self.bind(0, "5 binders: 0 written, 5 up to date, 0 failed")
 
 
 if __name__ == "__main__":

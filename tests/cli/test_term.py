@@ -207,5 +207,108 @@ class FaultsInATerm(InFolder):
             self.assertNotIn(name, group)
 
 
+class TermsAgain(InFolder):
+    """What lies there already, and several terms in one run."""
+
+    def setUp(self):
+        super().setUp()
+        students(self.folder / "lessons")
+        (self.folder / "term.yaml").write_text(TERM, encoding="utf-8")
+        self.out = self.folder / "out"
+
+    def term(self, code, *said, files=("term.yaml",), words=()):
+        return self.expect(run("term", *files, "-o", "out", *words, folder=self.folder), code, *said)
+
+    def stamps(self):
+        return {path.name: path.stat().st_mtime_ns for path in self.out.iterdir()}
+
+    def changed(self, before):
+        after = self.stamps()
+        return sorted(name.split("-Spring")[0] for name in after if after[name] != before.get(name))
+
+    def test_nothing_is_touched_when_nothing_has_changed(self):
+        told = self.term(0).stdout
+        before = self.stamps()
+        again = self.term(0)
+        self.assertEqual(again.stdout, told)
+        self.assertEqual(self.stamps(), before)
+        self.assertEqual(again.stderr, "")
+        self.term(0, words=("--all",))
+        self.assertEqual(len(self.changed(before)), len(before))
+
+    def test_one_changed_record_leaves_the_reports_of_the_others_alone(self):
+        self.term(0)
+        before = self.stamps()
+        record = self.folder / "lessons/LO-05/2026-03-05/lesson.yaml"
+        record.write_text(record.read_text().replace("at the flag", "at the tree"))
+        record.write_text(record.read_text().replace("lesson: 1", "lesson: 5"))
+        self.term(0)
+        self.assertEqual(self.changed(before), ["for-the-printer", "printed"])  # a report says neither; the seal does
+        before = self.stamps()
+        (self.folder / "term.yaml").write_text(TERM.replace("A calm term.", "A busy term."), encoding="utf-8")
+        self.term(0)
+        self.assertEqual(self.changed(before), ["MA-11", "for-the-printer", "printed", "send"])
+
+    def test_a_damaged_or_missing_file_is_made_again(self):
+        self.term(0)
+        whole = {path.name: path.read_bytes() for path in self.out.iterdir()}
+        for name in whole:
+            if name.startswith("send"):  # may have been ticked by hand
+                continue
+            (self.out / name).write_bytes(whole[name][:-9] + b"x")
+            self.term(0)
+            self.assertEqual((self.out / name).read_bytes(), whole[name], name)
+            (self.out / name).unlink()
+            self.term(0)
+            self.assertEqual((self.out / name).read_bytes(), whole[name], name)
+        self.assertEqual({path.name: path.read_bytes() for path in self.out.iterdir()}, whole)
+
+    def test_ticks_on_the_list_stay_while_nothing_changes(self):
+        self.term(0)
+        send = self.out / "send-Spring-term-2026.txt"
+        send.write_text(send.read_text(encoding="utf-8").replace("[ ] PI-02", "[x] PI-02"), encoding="utf-8")
+        self.term(0)
+        self.assertIn("[x] PI-02", send.read_text(encoding="utf-8"))
+
+    def test_a_term_with_a_fault_is_told_every_time(self):
+        record = self.folder / "lessons/PI-02/2026-03-05/lesson.yaml"
+        record.write_text(record.read_text().replace("saw:", "swa:"))
+        for _ in range(2):
+            self.term(1, "did you mean 'saw'?")
+        record.write_text(record.read_text().replace("swa:", "saw:"))
+        self.term(0)
+        self.assertTrue((self.out / "PI-02-Spring-term-2026.pdf").exists())
+
+    def test_threads_do_not_show(self):
+        self.term(0, words=("--threads", "1"))
+        once = {path.name: path.read_bytes() for path in self.out.iterdir()}
+        shutil.rmtree(self.out)
+        self.term(0, words=("--threads", "4"))
+        self.assertEqual({path.name: path.read_bytes() for path in self.out.iterdir()}, once)
+
+    def test_several_terms_and_the_folder_that_holds_them(self):
+        (self.folder / "autumn.yaml").write_text(TERM.replace("Spring term", "Autumn"), encoding="utf-8")
+        told = self.term(0, files=(".",)).stdout.decode().splitlines()
+        self.assertEqual(sum("Autumn-2026" in line for line in told), 7)
+        self.assertEqual(sum("Spring-term-2026" in line for line in told), 7)
+        (self.folder / "autumn.yaml").write_text(TERM, encoding="utf-8")
+        self.term(1, "the papers of 'term.yaml' and 'autumn.yaml' would bear one name", files=("autumn.yaml", "term.yaml"))
+        self.term(3, "there is no term file below 'lessons'", files=("lessons",))
+        self.term(3, "'gone.yaml' cannot be read", files=("gone.yaml", "term.yaml"))
+
+    def test_shares_are_whole_terms(self):
+        (self.folder / "autumn.yaml").write_text(TERM.replace("Spring term", "Autumn"), encoding="utf-8")
+        told = [self.term(0, files=(".",), words=("--part", part)).stdout.decode().splitlines() for part in ("1/2", "2/2")]
+        self.assertEqual(sorted(told[0] + told[1]), sorted(self.term(0, files=(".",)).stdout.decode().splitlines()))
+
+    def test_a_lesson_without_a_code_is_told_and_listed(self):
+        record = self.folder / "lessons/nameless/lesson.yaml"
+        record.parent.mkdir()
+        record.write_text("student: {name: Ada, hand: right}\ndate: 2026-03-07\nsaw: A.\nchanged: B.\n")
+        self.term(1, "nameless/lesson.yaml: error: no report holds this lesson, for it names no code")
+        overview = tool("pdftotext", "-layout", self.out / "coach-only-Spring-term-2026.pdf", "-")
+        self.assertIn("nameless/lesson.yaml", overview)
+
+
 if __name__ == "__main__":
     unittest.main()

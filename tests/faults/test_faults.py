@@ -149,20 +149,51 @@ class Kills(Faults):
         begun = time.monotonic()
         run("lesson", "a", "-o", "timed", folder=self.folder)
         usual = time.monotonic() - begun
+        self.kill_often(["lesson", "a", "-o", "out", "--all"], old, whole, usual, chance)
+        self.assertEqual(run("lesson", "a", "-o", "out", folder=self.folder).returncode, 0)
+        self.assertEqual(self.content("out"), whole)
+
+    def kill_often(self, words, old, whole, usual, chance):
+        """Every file in out/ is what it was or what it is to be, and at least one run was cut short."""
         cut = 0
         for _ in range(int(os.environ.get("LESSONLEAF_KILLS", "20"))):
-            process = subprocess.Popen([PROGRAM, "lesson", "a", "-o", "out", "--all"], cwd=self.folder,
-                                       stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
+            process = subprocess.Popen([PROGRAM, *words], cwd=self.folder, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
             time.sleep(chance.uniform(0, usual))
             process.send_signal(signal.SIGKILL)
             cut += process.wait(timeout=60) != 0
             for name, content in self.content("out").items():
                 if name.startswith("."):
-                    self.assertRegex(name, r"^\.N\d\d-2026-05-14\.pdf\.unfinished-.{6}$")
+                    self.assertRegex(name, r"^\.[\w-]+\.(pdf|csv|txt)\.unfinished-.{6}$")
                 else:
                     self.assertIn(content, (whole[name], old.get(name)), name)
         self.assertGreater(cut, 0, "every run was over before its kill")
-        self.assertEqual(run("lesson", "a", "-o", "out", folder=self.folder).returncode, 0)
+
+    def test_a_kill_leaves_whole_binders_and_whole_papers_of_a_term(self):
+        chance = random.Random(5)
+        for name, text in (("a", SMALL_RECORD), ("b", SMALL_RECORD.replace("2026-05-14", "2026-06-18"))):
+            for i in range(6):
+                self.record(f"in/{name}{i}/lesson.yaml", text.replace("AD-01", f"N{i:02d}"))
+        self.record("in/term.yaml", "term: Summer\nfrom: 2026-05-01\nto: 2026-07-30\ngroup page: yes\n")
+        commands = (["binder", "in", "-o", "out/"], ["term", "in/term.yaml", "-o", "out"])
+        for words in commands:
+            self.assertEqual(run(*words, folder=self.folder).returncode, 0)
+        old = self.content("out")
+        self.assertEqual(len(old), 6 + 6 + 5)
+        for i in range(6):
+            path = self.folder / f"in/b{i}/lesson.yaml"
+            path.write_text(path.read_text().replace("fingers", "palm") + "revision: 2\n")
+        shutil.copytree(self.folder / "out", self.folder / "older")
+        begun = time.monotonic()
+        for words in commands:
+            self.assertEqual(run(*words, folder=self.folder).returncode, 0)
+        usual = (time.monotonic() - begun) / 2
+        whole = self.content("out")
+        self.assertNotEqual(whole, old)
+        shutil.rmtree(self.folder / "out")
+        (self.folder / "older").rename(self.folder / "out")
+        for words in commands:
+            self.kill_often(words, old, whole, usual, chance)
+            self.assertEqual(run(*words, folder=self.folder).returncode, 0)
         self.assertEqual(self.content("out"), whole)
 
     def test_two_runs_at_once_in_one_folder(self):
@@ -175,6 +206,19 @@ class Kills(Faults):
                 _, err = process.communicate(timeout=120)
                 self.assertEqual(process.returncode, 0, err)
             self.assertEqual(self.content("out"), whole)
+
+    def test_two_terms_and_two_runs_of_binders_at_once_in_one_folder(self):
+        for i in range(8):
+            self.record(f"in/{i}/lesson.yaml", SMALL_RECORD.replace("AD-01", f"N{i:02d}"))
+        self.record("in/term.yaml", "term: Summer\nfrom: 2026-05-01\nto: 2026-07-30\n")
+        for words in (["binder", "in"], ["term", "in/term.yaml"]):
+            run(*words, "-o", "whole/", folder=self.folder)
+            command = [PROGRAM, *words, "-o", "out/", "--all", "--threads", "2"]
+            both = [subprocess.Popen(command, cwd=self.folder, stdout=subprocess.DEVNULL, stderr=subprocess.PIPE) for _ in range(2)]
+            for process in both:
+                _, err = process.communicate(timeout=120)
+                self.assertEqual(process.returncode, 0, err)
+            self.assertEqual(self.content("out"), self.content("whole"))
 
 
 class HugeAndHostile(Faults):

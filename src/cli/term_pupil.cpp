@@ -1,0 +1,89 @@
+#include "cli/term_pupil.hpp"
+
+#include "cli/held_of.hpp"
+#include "cli/term_register.hpp"
+#include "report/follow.hpp"
+
+#include <algorithm>
+
+namespace cli {
+
+namespace {
+
+/// "2026-03-05/lesson.yaml".
+std::string place_of(const Read& read) {
+    return read.record.parent_path().filename().string() + "/" + read.record.filename().string();
+}
+
+Pupil& pupil_of(Pupils& pupils, const std::string& code, bool listed) {
+    const auto known = std::ranges::find(pupils, code, [](const auto& p) { return p->code; });
+    if (known != pupils.end()) return **known;
+    pupils.push_back(std::make_unique<Pupil>());
+    pupils.back()->code = code;
+    pupils.back()->listed = listed;
+    return *pupils.back();
+}
+
+} // namespace
+
+Pupils enrol(const record::Term& term, std::vector<std::unique_ptr<Read>> lessons) {
+    Pupils pupils;
+    for (const auto& entry : term.students)
+        pupil_of(pupils, entry.code.value, true).entry = &entry;
+    auto nobody = std::make_unique<Pupil>();
+    nobody->listed = false;
+    for (auto& read : lessons) {
+        if (!in_term(term, read->lesson)) continue;
+        const std::string& code = read->lesson.student.code;
+        Pupil& whose = code.empty() ? *nobody : pupil_of(pupils, code, !term.lists_students);
+        whose.reads.push_back(std::move(read));
+    }
+    if (!term.lists_students) std::ranges::sort(pupils, {}, [](const auto& p) { return p->code; });
+    if (!nobody->reads.empty()) pupils.push_back(std::move(nobody));
+    return pupils;
+}
+
+void gather_lessons(Pupil& pupil, const Workshop& workshop, const text::Typesetter& type,
+                    bool strict, Outcome& telling) {
+    for (auto& one : gather(workshop, std::move(pupil.reads), type)) {
+        if (!one.read->readable) telling.err += unreadable(one.read->record.string());
+        auto said = found_in(one.read->findings);
+        telling.err += said.own;
+        std::ranges::move(said.shared, std::back_inserter(telling.shared));
+        if (one.sound() && passes(one.read->findings, strict) && !pupil.code.empty()) {
+            pupil.lessons.push_back(std::move(one));
+            continue;
+        }
+        pupil.faulty.push_back(place_of(*one.read));
+        std::string why = one.read->findings.total() > 0 ? first_of(one.read->findings)
+                                                         : place_of(*one.read) + " cannot be read";
+        if (pupil.code.empty() && one.sound()) {
+            why = one.read->record.string() +
+                  ": error: no report holds this lesson, for it names no code";
+            telling.err += why + "\n  hint: student: {name: Ruth, code: RU-04, hand: right}\n";
+        }
+        if (telling.why.empty()) telling.why = why;
+    }
+    pupil.reads.clear();
+}
+
+void follow(Pupil& pupil, const record::Term& term, const words::Catalogue& wording) {
+    std::vector<const page::Story*> stories;
+    for (const Gathered& lesson : pupil.lessons)
+        stories.push_back(&lesson.sheet->story());
+    pupil.course = report::follow(stories, pupil.lessons.back().read->library);
+    const record::Lesson& latest = pupil.course->latest();
+    pupil.words = std::make_unique<words::Speaker>(wording, voice_of(latest));
+    pupil.termly = {&term, pupil.entry, &*pupil.course,
+                    latest.coach.contact.empty() ? term.coach.contact : latest.coach.contact,
+                    std::nullopt};
+    pupil.receiver.first_name = latest.student.name;
+    const auto& academy = pupil.lessons.back().read->academy;
+    const people::Person* person = academy ? academy->person(pupil.code) : nullptr;
+    if (!person) return;
+    pupil.termly.kept_until = due_after(*academy, *person, latest.date.value);
+    if (!person->first_name.empty()) pupil.receiver.first_name = person->first_name;
+    if (const auto* to = people::addressee(*person)) pupil.receiver.address = to->address.value;
+}
+
+} // namespace cli
