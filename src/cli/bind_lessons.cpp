@@ -45,7 +45,8 @@ Bound bind_lessons(const std::vector<Gathered>& lessons, const std::string& code
     }
     for (const auto& fault : flowed.faults)
         found.warning({},
-                      "page " + std::to_string(fault.page) + ": " + fault.block + " " + fault.what,
+                      code + ", page " + std::to_string(fault.page) + ": " + fault.block + " " +
+                          fault.what,
                       "shorten the text there, or report this layout fault");
     report::number_pages(flowed.book, input);
     out.note = report::written(note);

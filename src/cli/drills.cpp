@@ -28,12 +28,20 @@ record::Lesson lesson_of(const Wishes& wishes) {
 }
 
 theme::Paper paper_of(const std::string& word) {
-    return word == "Letter" ? theme::Paper::letter : theme::Paper::a4;
+    return word == "Letter" ? theme::Paper::letter
+           : word == "A5"   ? theme::Paper::a5
+                            : theme::Paper::a4;
 }
 
 int run(const Wishes& wishes, const Common& common) {
     if (!rightly_named({"the drill book", "PDF", {".pdf"}, "drills.pdf"}, wishes.target))
         return wrong_use;
+    if (wishes.large && wishes.paper == "A5") {
+        std::cerr
+            << "lessonleaf drills: large print has no room on A5\n  hint: --paper A4, or leave "
+               "--large out\n";
+        return wrong_use;
+    }
     const Workshop workshop(common);
     if (!tell(workshop.findings(), common.strict)) return findings;
     if (!workshop.speaks(wishes.language)) {
@@ -85,8 +93,8 @@ Run set_up_drills(CLI::App& app, const Common& common) {
     app.add_option("--hand", wishes->hand, "right or left")
         ->check(CLI::IsMember({"right", "left"}));
     app.add_option("--language", wishes->language, "en-GB, de and so on");
-    app.add_option("--paper", wishes->paper, "A4 or Letter")
-        ->check(CLI::IsMember({"A4", "Letter"}));
+    app.add_option("--paper", wishes->paper, "A4, Letter or A5")
+        ->check(CLI::IsMember({"A4", "Letter", "A5"}));
     app.add_option("--own", wishes->own, "Your drills.yaml: its drills replace or join the others");
     app.add_flag("--junior", wishes->junior, "Pages for juniors");
     app.add_flag("--large", wishes->large, "Large print");

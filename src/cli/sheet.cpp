@@ -58,7 +58,8 @@ page::Book Sheet::book(Read& read) const {
     page::Flowed flowed = report::lesson_report(easel_, story_, plan_);
     for (const auto& fault : flowed.faults)
         read.findings.warning(
-            {}, "page " + std::to_string(fault.page) + ": " + fault.block + " " + fault.what,
+            read.sources.front().whole(),
+            "page " + std::to_string(fault.page) + ": " + fault.block + " " + fault.what,
             fault.hint.empty() ? "shorten the text there, or report this layout fault"
                                : fault.hint);
     return std::move(flowed.book);

@@ -75,16 +75,16 @@ void ruler(Sketch& s) {
 }
 
 void call_it(Sketch& s) {
-    s.scene({-350, -560, 700, 640});
-    const double xs[] = {-235, 0, 235};
+    s.scene({-420, -560, 840, 640});
+    const double xs[] = {-300, 0, 300};
     for (const double x : xs) {
         s.dashed({{x * 0.12, -40}, {x * 0.86, -300}});
         s.rect({x - 34, -390, 68, 68});
     }
     s.tick({0, -356}, 24);
-    s.words_unturned("drillpic.call.left", {-235, -415});
+    s.words_unturned("drillpic.call.left", {-300, -415});
     s.words_unturned("drillpic.call.centre", {0, -415});
-    s.words_unturned("drillpic.call.right", {235, -415});
+    s.words_unturned("drillpic.call.right", {300, -415});
     s.ball({0, 0});
     s.iron({0, 26}, 0, 210);
 }

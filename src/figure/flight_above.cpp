@@ -12,6 +12,8 @@ namespace figure {
 
 namespace {
 
+constexpr double beside = 14; ///< from the ground to the words beside it
+
 /// Places on the ground to places on paper.
 struct Ground {
     const Easel& easel;
@@ -87,10 +89,14 @@ void draw_distances(ink::Drawing& d, const Ground& g) {
                 label(g.easel, style, words,
                       {g.leftward ? g.box.right() + 4 : g.box.x - 4, arc.front().y + middle(style)},
                       g.leftward ? text::Align::left : text::Align::right));
-        else
-            d.add(label(g.easel, style, words,
-                        {arc.back().x, g.box.bottom() + t.setting(theme::Text::tick).leading},
-                        text::Align::centre));
+        else {
+            ink::Words name =
+                label(g.easel, style, words,
+                      {arc.back().x, g.box.bottom() + t.setting(theme::Text::tick).leading},
+                      text::Align::centre);
+            name.at.x = std::min(name.at.x, g.box.right() + beside - 2 - name.width);
+            d.add(std::move(name));
+        }
     }
 }
 
@@ -335,7 +341,8 @@ ink::Drawing lying(Ground g, const FlightInput& input, double width, double heig
     ink::Drawing d;
     const auto& w = g.easel.words;
     d.add(label(g.easel, style, w.say("ballfigure.flight.left-up"), {0, tick.style.size}));
-    const ink::Rect column{g.box.right() + 14, top, width - g.box.right() - 14, g.box.height};
+    const ink::Rect column{g.box.right() + beside, top, width - g.box.right() - beside,
+                           g.box.height};
     double used = g.box.bottom();
     if (under)
         draw_flights(d, g, input);
@@ -345,9 +352,9 @@ ink::Drawing lying(Ground g, const FlightInput& input, double width, double heig
     const ink::Words end = label(g.easel, style, w.say("ballfigure.flight.right-down"), {0, y});
     d.add(end);
     const ink::Drawing note = scale_note(g, stretch, under ? width : std::max(g.box.right(), 90.0)),
-                       beside = scale_note(g, stretch, width - end.width - 8);
-    if (under && beside.size.height < tick.leading * 1.5) {
-        d.add(beside, {end.width + 8, y + 3 - tick.leading});
+                       on_line = scale_note(g, stretch, width - end.width - 8);
+    if (under && on_line.size.height < tick.leading * 1.5) {
+        d.add(on_line, {end.width + 8, y + 3 - tick.leading});
         y += 3;
     } else {
         d.add(note, {0, y += 3});

@@ -13,6 +13,7 @@ namespace {
 
 constexpr double card_width = card_size.width, card_height = card_size.height;
 constexpr double bleed = 8 * mm, inside = 7 * mm;
+constexpr double least_picture = 60 * mm; ///< height of the hands on the front
 
 /// Short lines outside the corners, where the knife runs.
 void cut_marks(ink::Drawing& d, ink::Rect card, ink::Colour colour) {
@@ -48,12 +49,26 @@ void ruler(ink::Drawing& d, const Easel& easel, ink::Point at) {
     }
 }
 
-ink::Drawing heading(const Easel& easel, const GripCardInput& in, double width) {
-    ink::Drawing d = paragraph(easel, theme::Text::heading, easel.words.say("check.card"), width);
-    d.add(label(easel, theme::Text::small, in.name + " · " + in.date,
-                {width, easel.theme.setting(theme::Text::heading).leading * 0.76},
-                text::Align::right));
-    return d;
+/// A side with the room that is left where it is tightest; below 0 something stands over something.
+struct Side {
+    ink::Drawing drawing;
+    double spare = 0;
+};
+
+Side heading(const Easel& easel, const GripCardInput& in, double width) {
+    const std::string title = easel.words.say("check.card");
+    const auto& setting = easel.theme.setting(theme::Text::heading);
+    ink::Drawing d = paragraph(easel, theme::Text::heading, title, width);
+    ink::Words whose = label(easel, theme::Text::small, in.name + " · " + in.date,
+                             {width, setting.leading * 0.76}, text::Align::right);
+    if (easel.type.line(title, setting.style).width + whose.width + 6 > width) { // under the title
+        const double leading = easel.theme.setting(theme::Text::small).leading;
+        whose.at = {0, d.size.height + leading * 0.76};
+        d.size.height += leading;
+    }
+    const double spare = width - whose.width;
+    d.add(std::move(whose));
+    return {std::move(d), spare};
 }
 
 ink::Drawing targets(const Easel& easel, const GripCardInput& in, double width) {
@@ -64,9 +79,10 @@ ink::Drawing targets(const Easel& easel, const GripCardInput& in, double width) 
 }
 
 /// The wanted hold, and beside it the hold as it was left.
-ink::Drawing front(const Easel& easel, const GripCardInput& in) {
+Side front(const Easel& easel, const GripCardInput& in) {
     const double width = card_width - 2 * inside, height = card_height - 2 * inside;
-    ink::Drawing d = heading(easel, in, width);
+    Side side = heading(easel, in, width);
+    ink::Drawing& d = side.drawing;
     double top = d.size.height + 4;
     const ink::Drawing foot = paragraph(easel, theme::Text::small,
                                         easel.words.say("grip.caption.lead") + " " +
@@ -88,13 +104,16 @@ ink::Drawing front(const Easel& easel, const GripCardInput& in) {
     d.add(own, {0, height - foot.size.height - own.size.height - 6});
     d.add(foot, {0, height - foot.size.height});
     d.size = {width, height};
-    return d;
+    side.spare = std::min(side.spare, room - least_picture);
+    return side;
 }
 
 /// The six looks, then the handle and the ruler at true size.
-ink::Drawing back(const Easel& easel, const GripCardInput& in) {
+Side back(const Easel& easel, const GripCardInput& in) {
     const double width = card_width - 2 * inside, height = card_height - 2 * inside;
-    ink::Drawing d = paragraph(easel, theme::Text::heading, easel.words.say("check.title"), width);
+    Side side;
+    ink::Drawing& d = side.drawing =
+        paragraph(easel, theme::Text::heading, easel.words.say("check.title"), width);
     double y = d.size.height + 4;
     const auto style = bold(easel, theme::Text::body);
     for (std::size_t i = 0; i < in.checklist.size(); ++i) {
@@ -109,7 +128,10 @@ ink::Drawing back(const Easel& easel, const GripCardInput& in) {
                           ink::Cap::butt});
         y += line.size.height + 8;
     }
-    const double r = in.handle_diameter * mm / 2, foot = height - 2;
+    const ink::Drawing below =
+        paragraph(easel, theme::Text::small, easel.words.say("card.ruler"), width - 1);
+    const double r = in.handle_diameter * mm / 2;
+    const double foot = height + 13 - std::max(15.0, below.size.height);
     const ink::Point centre{r + 1, foot - 34 - r};
     true_circle(d, easel, centre, in.handle_diameter);
     const double beside = 2 * r + 14;
@@ -118,11 +140,24 @@ ink::Drawing back(const Easel& easel, const GripCardInput& in) {
         easel.words.say("card.true-size",
                         {{"mm", words::fixed(in.handle_diameter, 1, easel.words.language())}}),
         width - beside);
+    const double half = std::max(r, words.size.height / 2);
     d.add(words, {beside, centre.y - words.size.height / 2});
     ruler(d, easel, {1, foot - 16});
-    d.add(label(easel, theme::Text::small, easel.words.say("card.ruler"), {1, foot - 3}));
+    d.add(below, {1, foot - 14});
     d.size = {width, height};
-    return d;
+    side.spare = std::min(centre.y - half - 4 - (y - 8), foot - 24 - (centre.y + half));
+    return side;
+}
+
+/// The same letters, smaller; never below the smallest of the theme.
+theme::Theme reduced(theme::Theme theme, double scale) {
+    for (auto& text : theme.texts) {
+        const double size =
+            std::max(text.style.size * scale, std::min(theme.smallest, text.style.size));
+        text.leading *= size / text.style.size;
+        text.style.size = size;
+    }
+    return theme;
 }
 
 } // namespace
@@ -134,7 +169,13 @@ GripCardSides grip_card_sides(const Easel& easel, const GripCardInput& in) {
         out.add(inner, {inside, inside});
         return out;
     };
-    return {side(front(easel, in)), side(back(easel, in))};
+    for (double scale = 1;; scale -= 0.05) {
+        const theme::Theme theme = reduced(easel.theme, scale);
+        const Easel smaller{easel.type, theme, easel.words};
+        const Side one = front(smaller, in), other = back(smaller, in);
+        if (std::min(one.spare, other.spare) >= 0 || scale < 0.45)
+            return {side(one.drawing), side(other.drawing)};
+    }
 }
 
 ink::Drawing grip_card(const Easel& easel, const GripCardInput& in) {

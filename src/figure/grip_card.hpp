@@ -22,7 +22,8 @@ struct GripCardInput {
 
 inline constexpr ink::Size card_size{105 * mm, 148 * mm}; ///< ISO 216: A6
 
-/// The card's two sides, each of the card's size, without cut marks.
+/// The card's two sides, each of the card's size, without cut marks. Large print that has no room
+/// on them is set as large as fits.
 struct GripCardSides {
     ink::Drawing front, back;
 };

@@ -14,7 +14,7 @@ using theme::Text;
 
 namespace {
 
-constexpr double spine_width = 30 * mm, flap = 8 * mm, spine_length = 190 * mm;
+constexpr double spine_width = 30 * mm, flap = 8 * mm, longest_spine = 190 * mm;
 
 void cut_line(ink::Drawing& d, const ink::Rect& box, const Easel& easel) {
     d.add(ink::Stroke{
@@ -40,7 +40,7 @@ ink::Words upward(const Easel& easel, const ink::Style& style, const std::string
 }
 
 /// The label between its two flaps.
-ink::Drawing spine(const Easel& easel, const Course& course) {
+ink::Drawing spine(const Easel& easel, const Course& course, double spine_length) {
     ink::Drawing out;
     out.size = {spine_width + 2 * flap, spine_length};
     cut_line(out, {0, 0, out.size.width, spine_length}, easel);
@@ -57,6 +57,7 @@ ink::Drawing spine(const Easel& easel, const Course& course) {
     for (; large.size > 12 && easel.type.line(name, large).width > room; large.size -= 1) {
     }
     ink::Style plain = easel.theme.setting(Text::lead).style;
+    plain.size = std::min(plain.size, 14.0); // a spine is as wide in large print
     const auto first = course.lessons.front().story->lesson.date.value.year();
     const auto last = course.latest().date.value.year();
     std::string years = std::to_string(static_cast<int>(first));
@@ -82,32 +83,58 @@ Section leaf(const Easel& easel, std::string name, ink::Drawing drawing) {
 
 } // namespace
 
+namespace {
+
+ink::Drawing how_to(const Easel& easel, double width) {
+    const auto part = [&](const char* key) {
+        return tagged(figure::paragraph(easel, Text::body, easel.words.say(key), width), "P");
+    };
+    return stacked({part("binder.card.cut"), part("binder.spine.fold")}, 6);
+}
+
+/// Card and label beside each other, as on A4 and Letter.
+ink::Drawing card_and_label(const Easel& easel, ink::Drawing card, const ink::Drawing& label) {
+    const double width = column_width(easel);
+    ink::Drawing out;
+    out.size = {width, std::max(figure::card_size.height, label.size.height)};
+    out.add(std::move(card), {0, 0});
+    out.add(label, {width - label.size.width, 0});
+    out.add(how_to(easel, width - label.size.width - 18), {0, figure::card_size.height + 14});
+    return out;
+}
+
+/// A leaf for the label, where it has no room beside the card.
+Section label_leaf(const Easel& easel, const Course& course) {
+    const double width = column_width(easel);
+    const double room =
+        easel.theme.live(true).height - 4 * easel.theme.setting(Text::title).leading;
+    ink::Drawing out = spine(easel, course, std::min(longest_spine, room));
+    out.add(how_to(easel, width - out.size.width - 18), {out.size.width + 18, 0});
+    out.size.width = width;
+    return leaf(easel, "spine", std::move(out));
+}
+
+} // namespace
+
 std::vector<Section> cut_out_pages(const Easel& easel, const Course& course,
                                    const figure::GripCardInput& card) {
-    const auto& w = easel.words;
     const double width = column_width(easel);
-    const ink::Drawing label = spine(easel, course);
+    const ink::Drawing label = spine(easel, course, longest_spine);
+    const bool beside = figure::card_size.width + label.size.width <= width;
     figure::GripCardSides sides = figure::grip_card_sides(easel, card);
-    ink::Drawing front;
-    front.size = {width, std::max(figure::card_size.height, spine_length)};
-    front.add(outlined(easel, std::move(sides.front)), {0, 0});
-    front.add(label, {width - label.size.width, 0});
-    const double below = figure::card_size.height + 14, words_width = width - label.size.width - 18;
-    front.add(
-        stacked(
-            {tagged(figure::paragraph(easel, Text::body, w.say("binder.card.cut"), words_width),
-                    "P"),
-             tagged(figure::paragraph(easel, Text::body, w.say("binder.spine.fold"), words_width),
-                    "P")},
-            6),
-        {0, below});
+    ink::Drawing front = outlined(easel, std::move(sides.front));
+    if (beside) front = card_and_label(easel, std::move(front), label);
     ink::Drawing back;
-    back.size = front.size;
+    back.size = {width, front.size.height};
     back.add(outlined(easel, std::move(sides.back)), {width - figure::card_size.width, 0});
     std::vector<Section> out{leaf(easel, "card", std::move(front)),
                              leaf(easel, "card-back", std::move(back))};
     out[0].right_hand = true;
-    out[0].title = w.say("binder.cut-out");
+    out[0].title = easel.words.say("binder.cut-out");
+    if (!beside) {
+        out.push_back(label_leaf(easel, course));
+        out.back().right_hand = true;
+    }
     return out;
 }
 

@@ -49,10 +49,6 @@ std::vector<Level> levels(std::size_t cautions) {
     return out;
 }
 
-/// Fourteen days beside each other need more than this; narrower paper gets a drill of two sides,
-/// the log on the back, as large print does. Points.
-constexpr double narrow = 400;
-
 struct Part {
     ink::Drawing drawing;
     double before = 0;
@@ -95,7 +91,7 @@ class Composer {
         , hold_(hold)
         , live_(easel.theme.live(true))
         , junior_(story.lesson.student.age == record::Age::junior)
-        , two_sides_(easel.theme.setting(Text::body).style.size > 14 || live_.width < narrow) {}
+        , two_sides_(is_narrow(easel)) {}
 
     std::vector<ink::Drawing> sides() const {
         if (two_sides_) return {front(), back()};

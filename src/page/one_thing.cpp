@@ -169,7 +169,10 @@ ink::Drawing signed_by(const figure::Easel& easel, const Story& story, double wi
     double y = line + small.leading - 1;
     out.add(figure::label(easel, theme::Text::small, name, {0, y}));
     if (!beside) y += small.leading;
-    out.add(figure::label(easel, letter, note, {width, y}, text::Align::right));
+    const auto lines = easel.type.set(note, letter, width, small.leading, text::Align::right);
+    for (const auto& words : lines.lines)
+        out.add(ink::moved(words, {0, y - lines.lines.front().at.y}));
+    y += small.leading * static_cast<double>(lines.lines.size() - 1);
     if (beside && !story.pictures.contact.empty()) y += small.leading * 0.1;
     for (const auto& words : story.pictures.contact)
         out.add(figure::label(easel, theme::Text::small, words, {0, y += small.leading}));

@@ -6,6 +6,12 @@ namespace page {
 
 double column_width(const figure::Easel& easel) { return easel.theme.live(true).width; }
 
+bool is_narrow(const figure::Easel& easel) {
+    constexpr double narrow = 150 * figure::mm, large = 14; // points
+    return easel.theme.setting(theme::Text::body).style.size > large ||
+           column_width(easel) < narrow;
+}
+
 double columns(const figure::Easel& easel, int n) {
     const double gutter = easel.theme.gutter * figure::mm;
     return (column_width(easel) - 5 * gutter) / 6 * n + gutter * (n - 1);

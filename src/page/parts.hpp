@@ -18,6 +18,10 @@ inline constexpr double widest_measure = 33;
 /// Width of the column for content, points. The same on right-hand and left-hand pages.
 double column_width(const figure::Easel& easel);
 
+/// A5, and large print on any paper: what else stands on one side takes two, such as a drill with
+/// its fourteen days beside each other.
+bool is_narrow(const figure::Easel& easel);
+
 /// Width of `n` of six columns with the gutters between them.
 double columns(const figure::Easel& easel, int n);
 

@@ -110,9 +110,17 @@ Block fixed_head(const Easel& easel, const std::string& aim, const std::string& 
     return block;
 }
 
-/// The back: nothing where the picture is, so that the sheet can be laid over another.
-Section back(const Easel& easel, const std::string& name) {
+/// The back: nothing where the picture is, so that the sheet can be laid over another. On a narrow
+/// sheet the numbers stand here.
+Section back(const Easel& easel, const std::string& name, Block numbers) {
     Section section{.name = name + "-back"};
+    if (is_narrow(easel)) {
+        numbers.space_before = 0;
+        const double room = easel.theme.live(true).height - numbers.height() - 20;
+        section.blocks.push_back(std::move(numbers));
+        if (room > 110) section.blocks.push_back(notes_below(easel, room, 20, "binder.aim-notes"));
+        return section;
+    }
     section.blocks.push_back(
         text_block(easel, Text::small, easel.words.say("binder.window"), 0, column_width(easel)));
     const double page = easel.theme.live(true).height;
@@ -129,7 +137,13 @@ ink::Drawing picture(const Easel& easel, const AimCourse& aim, const Days& days)
     for (auto& m : input.measures)
         std::erase_if(m.blocks, [&](const auto& b) { return !days.hold(b.date); });
     input.message = progress_sentence(easel, aim);
-    return figure::progress(easel, input, column_width(easel), picture_height);
+    ink::Drawing out = figure::progress(easel, input, column_width(easel), picture_height);
+    // what has no room beside the others on a narrow page is left out, the aim never
+    while (input.measures.size() > 1 && out.size.height > picture_height + 10) {
+        input.measures.pop_back();
+        out = figure::progress(easel, input, column_width(easel), picture_height);
+    }
+    return out;
 }
 
 } // namespace
@@ -178,9 +192,10 @@ std::vector<Section> progress_pages(const Easel& easel, const Course& course, co
         front.blocks.push_back(figure_block("progress", picture(easel, aim, sheets[i]), 10));
         front.blocks.push_back(
             text_block(easel, Text::small, w.say("binder.progress.read"), 6, wide));
-        front.blocks.push_back(numbers(easel, course, aim, sheets[i]));
+        Block rows = numbers(easel, course, aim, sheets[i]);
+        if (!is_narrow(easel)) front.blocks.push_back(rows);
         out.push_back(std::move(front));
-        out.push_back(back(easel, out.back().name));
+        out.push_back(back(easel, out.back().name, std::move(rows)));
     }
     return out;
 }

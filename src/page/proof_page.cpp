@@ -50,13 +50,17 @@ ink::Drawing lines(const Easel& easel) {
     return tagged(std::move(d), "Figure");
 }
 
+/// As long as fits, in whole steps of 50 mm.
+int ruler_length(const Easel& easel) { return column_width(easel) > 160 * mm ? 150 : 100; }
+
 /// A ruler across and one down, a tick each five millimetres.
 ink::Drawing rulers(const Easel& easel) {
     const double width = column_width(easel);
     const auto& tick = easel.theme.setting(Text::tick);
     ink::Drawing d;
     const double x0 = 16, y0 = 12;
-    constexpr int across = 150, down = 50;
+    constexpr int down = 50;
+    const int across = ruler_length(easel);
     ink::Path path = ink::Path::segment({x0, y0}, {x0 + across * mm, y0});
     path.move({x0, y0}).line({x0, y0 + down * mm});
     for (int i = 0; i <= across; i += 5)
@@ -75,10 +79,10 @@ ink::Drawing rulers(const Easel& easel) {
         d.add(figure::label(easel, Text::tick, std::to_string(i) + " mm",
                             {x0 + i * mm, y0 + tick.leading}, text::Align::centre));
     d.add(figure::label(easel, Text::tick, std::to_string(down) + " mm", {x0 + 6, y0 + down * mm}));
-    d.add(figure::paragraph(easel, Text::body, easel.words.say("proof.scale"), width - x0 - 40),
-          {x0 + 30, y0 + 26});
+    const std::string scale = easel.words.say("proof.scale", {{"n", across}});
+    d.add(figure::paragraph(easel, Text::body, scale, width - x0 - 40), {x0 + 30, y0 + 26});
     d.size = {width, y0 + down * mm + 6};
-    d.message = easel.words.say("proof.scale");
+    d.message = scale;
     return tagged(std::move(d), "Figure");
 }
 

@@ -2,6 +2,7 @@
 
 #include "text/font_set.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <set>
 
@@ -14,9 +15,16 @@ struct Placed {
     const ink::Words* words = nullptr;
 };
 
+/// Figures and capitals stand on the baseline; small letters may reach below it.
+bool stands_on_its_line(const std::string& text) {
+    return std::ranges::all_of(
+        text, [](char c) { return (c >= '0' && c <= '9') || (c >= 'A' && c <= 'Z'); });
+}
+
 /// The letters' own box: x-height to a little below the baseline, turned as the words are.
 ink::Rect letters(const ink::Words& w) {
-    const double up = w.style.size * 0.70, down = w.style.size * 0.20;
+    const double up = w.style.size * 0.70,
+                 down = w.style.size * (stands_on_its_line(w.text) ? 0 : 0.20);
     if (w.turn == 0) return {w.at.x, w.at.y - up, w.width, up + down};
     const double a = -w.turn * 3.14159265358979 / 180, c = std::cos(a), s = std::sin(a);
     ink::Rect box{w.at.x, w.at.y, 0, 0};

@@ -21,12 +21,13 @@ struct TableCell {
 };
 
 struct TableRow {
-    std::vector<TableCell> cells; ///< as many as columns, or fewer
+    std::vector<TableCell> cells; ///< as many as columns, or fewer; one alone goes over all of them
     std::string target;           ///< a place that the whole row links to: "#lesson-3"
     double least = 0;             ///< height at least, for a row to be filled in by hand
 };
 
-/// The head repeats on every page. `width` 0 is the whole column.
+/// The head repeats on every page. No word is cut as long as the longest of all columns have room.
+/// `width` 0 is the whole column.
 Block table(const figure::Easel& easel, std::string name, const std::vector<TableColumn>& columns,
             const std::vector<TableRow>& rows, double space_before = 8, double width = 0);
 

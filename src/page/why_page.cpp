@@ -157,11 +157,6 @@ void add_words(std::vector<Block>& blocks, const figure::Easel& easel, const Sto
         piece.keeps_next = &piece != &blocks.back().pieces.back();
 }
 
-bool is_narrow(const figure::Easel& easel) {
-    return column_width(easel) < 150 * figure::mm ||
-           easel.theme.setting(theme::Text::body).style.size > 14;
-}
-
 /// Everything under each other, over as many pages as it takes.
 void add_narrow(std::vector<Block>& blocks, const figure::Easel& easel, const Story& story,
                 const Plan& plan) {

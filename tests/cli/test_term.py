@@ -9,7 +9,7 @@ from pathlib import Path
 import tempfile
 
 import course
-from program import InFolder, run, tool
+from program import ROOT, InFolder, run, tool
 
 TERM = """term: Spring term 2026
 from: 2026-03-01
@@ -205,6 +205,39 @@ class FaultsInATerm(InFolder):
         self.assertIn("Week 1", group)
         for name in ("Ada", "Ben", "Cleo", "Mara", "Piet", "XX-", "MA-11"):
             self.assertNotIn(name, group)
+
+
+class EveryPaper(InFolder):
+    """Binders, terms and drill books of the invented academy pass the program's own check, whatever they are printed on."""
+
+    def academy(self, language, paper, large):
+        place = self.folder / f"{language}-{paper}-{large}"
+        shutil.copytree(ROOT / "examples/academy", place)
+        for path in [place / "house.yaml", place / "people.yaml", place / "spring-term.yaml", *place.rglob("lesson.yaml")]:
+            text = re.sub(r"^( *)(language|paper|large print): .*\n", "", path.read_text(encoding="utf-8"), flags=re.M)
+            if path.name == "house.yaml":
+                text += f"language: {language}\npaper: {paper}\nlarge print: {large}\n"
+            if path.name == "spring-term.yaml":
+                text = text.replace("lessons:", f"language: {language}\npaper: {paper}\nlessons:", 1)
+            path.write_text(text, encoding="utf-8")
+        return place
+
+    def test_long_languages_on_small_paper_and_in_large_print(self):
+        for language, paper, large in (("de", "A5", "no"), ("es", "A5", "no"), ("fr", "Letter", "no"), ("fr", "A4", "yes"),
+                                       ("de", "Letter", "yes")):
+            place = self.academy(language, paper, large)
+            with self.subTest(language=language, paper=paper, large=large):
+                out = self.folder / "out"
+                self.assertEqual(run("binder", place, "--student", "AD-01", "--student", "HA-08", "-o", f"{out}/", "--strict").stderr, "")
+                done = run("term", place / "spring-term.yaml", "-o", out, "--strict")
+                self.assertEqual((done.returncode, done.stderr.count("\n")), (0, 1), done.stderr)  # the summary
+
+    def test_drill_books(self):
+        book = self.folder / "drills.pdf"
+        for words in (("--language", "fr", "--paper", "Letter"), ("--language", "fr", "--large"), ("--language", "de", "--paper", "A5")):
+            self.assertEqual(self.expect(run("drills", "-o", book, "--strict", *words), 0).stderr, "")
+        self.assertIn("x 595.2", tool("pdfinfo", book))  # A5, ISO 216: 148 by 210 mm
+        self.expect(run("drills", "-o", book, "--paper", "A5", "--large"), 2, "large print has no room on A5")
 
 
 class TermsAgain(InFolder):
