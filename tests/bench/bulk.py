@@ -1,6 +1,6 @@
 """Writes COUNT invented records, prints them in one batch and holds every sheet to qpdf --check.
 
-    tests/bench/bulk.py PROGRAM COUNT [FOLDER]
+    tests/bench/bulk.py PROGRAM COUNT [FOLDER [THREADS]]
 
 Names in four scripts, both hands, six languages, A4 and Letter, large print, juniors, 0 to 34 shots, with and
 without a hold; the same every time. Prints how many were written and how many qpdf found fault with."""
@@ -66,10 +66,10 @@ def sound(path):
     return subprocess.run(["qpdf", "--check", path], capture_output=True).returncode == 0
 
 
-def main(program, count, folder):
+def main(program, count, folder, *threads):
     write_all(folder, count)
     begun = time.monotonic()
-    done = subprocess.run([program, "lesson", folder / "in", "-o", folder / "out"], capture_output=True, text=True)
+    done = subprocess.run([program, "lesson", folder / "in", "-o", folder / "out", *threads], capture_output=True, text=True)
     wall = time.monotonic() - begun
     peak = resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss / 1024
     sheets = sorted((folder / "out").glob("*.pdf"))
@@ -82,4 +82,5 @@ def main(program, count, folder):
 
 if __name__ == "__main__":
     target = Path(sys.argv[3]) if len(sys.argv) > 3 else Path(tempfile.mkdtemp(prefix="bulk-"))
-    raise SystemExit(main(sys.argv[1], int(sys.argv[2]), target))
+    threads = ["--threads", sys.argv[4]] if len(sys.argv) > 4 else []
+    raise SystemExit(main(sys.argv[1], int(sys.argv[2]), target, *threads))
