@@ -46,7 +46,8 @@ struct Binding {
 void tell_nobody(const std::string& code, const std::vector<std::string_view>& known,
                  const Wishes& wishes) {
     const auto near = diag::nearest(code, known);
-    std::cerr << "lessonleaf: no lesson of '" << code << "' below '" << wishes.folders.front()
+    std::cerr << "lessonleaf: no lesson " << (code.empty() ? "with a code" : "of '" + code + "'")
+              << " below '" << wishes.folders.front()
               << (wishes.folders.size() > 1 ? "' or the other folders" : "'") << "\n  hint: ";
     if (!near.empty())
         std::cerr << "did you mean '" << near << "'?\n";
@@ -262,8 +263,11 @@ bool fits(const Wishes& wishes, std::size_t binders) {
     if (binders < 2 && !is_folder(wishes.target))
         return rightly_named({"a binder", "PDF", {".pdf"}, "binder.pdf"}, wishes.target);
     if (is_folder(wishes.target)) return true;
-    std::cerr << "lessonleaf binder: '" << wishes.target << "' is one file, and here are "
-              << binders << " students\n  hint: -o FOLDER/ for a binder each, or name one: "
+    std::cerr << "lessonleaf binder: "
+              << (wishes.target == "-" ? "standard output holds one binder"
+                                       : "'" + wishes.target + "' is one file")
+              << ", and here are " << binders
+              << " students\n  hint: -o FOLDER/ for a binder each, or name one: "
               << "--student CODE\n";
     return false;
 }

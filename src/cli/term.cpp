@@ -90,6 +90,14 @@ class TermRun {
             readable_ = false;
             return false;
         }
+        if (const std::string name = usual_name(file_);
+            !is_term(*text) && (name == "house.yaml" || name == "people.yaml" ||
+                                name == "drills.yaml" || name == "lesson.yaml")) {
+            std::cerr << "lessonleaf: '" << file_
+                      << "' is no term file\n  hint: one begins with a line such as 'term: Spring "
+                         "term 2026'\n";
+            return false;
+        }
         source_ = std::make_unique<diag::Source>(file_, *text);
         diag::Findings found;
         term_ = record::read_term(*source_, found);

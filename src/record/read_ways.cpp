@@ -9,6 +9,29 @@ namespace {
 constexpr std::array<std::string_view, 6> languages{"en-GB", "en-US", "de", "fr", "es", "sv"};
 constexpr std::array<std::string_view, 3> papers{"A4", "Letter", "A5"};
 
+/// What coaches call them.
+struct Called {
+    std::string_view word, language;
+};
+constexpr std::array called{
+    Called{"english", "en-GB"}, Called{"british", "en-GB"}, Called{"american", "en-US"},
+    Called{"german", "de"},     Called{"deutsch", "de"},    Called{"french", "fr"},
+    Called{"français", "fr"},   Called{"francais", "fr"},   Called{"spanish", "es"},
+    Called{"español", "es"},    Called{"espanol", "es"},    Called{"castellano", "es"},
+    Called{"swedish", "sv"},    Called{"svenska", "sv"},    Called{"se", "sv"},
+};
+
+/// The language that a name, or a tag of another country such as de-AT, stands for; empty when
+/// none.
+std::string_view meant_language(const std::string& word) {
+    const auto name = std::ranges::find(called, word, &Called::word);
+    if (name != called.end()) return name->language;
+    if (word.size() != 5 || word[2] != ' ' || word == "en gb" || word == "en us") return {};
+    if (word.starts_with("en")) return "en-GB";
+    const auto base = std::ranges::find(languages, word.substr(0, 2));
+    return base == languages.end() ? std::string_view() : *base;
+}
+
 /// What is not kept, whoever asks for it, and why.
 struct NotKept {
     std::string_view key, why;
@@ -72,7 +95,12 @@ std::string initials(const std::string& name) {
 } // namespace
 
 void read_language(const yaml::Field& field, std::string& language) {
-    if (const auto index = field.one_of(languages)) language = std::string(languages[*index]);
+    const std::string_view meant = meant_language(yaml::plain_word(field.written()));
+    if (!meant.empty())
+        field.must("be " + diag::either({languages.begin(), languages.end()}),
+                   "did you mean '" + std::string(meant) + "'?");
+    else if (const auto index = field.one_of(languages))
+        language = std::string(languages[*index]);
 }
 
 void read_paper(const yaml::Field& field, Paper& paper) {

@@ -272,6 +272,9 @@ class Binders(InFolder):
                     "is one file, and here are 5 students", "-o FOLDER/")
         self.expect(run("binder", self.lessons / "LO-05", "-o", self.folder / "lou.pdf"), 0)
         self.assertFalse((self.folder / "all.pdf").exists())
+        self.expect(run("binder", self.lessons, "-o", "-"), 2, "standard output holds one binder, and here are 5 students")
+        (self.folder / "empty").mkdir()
+        self.expect(run("binder", self.folder / "empty", "-o", self.folder / "all.pdf"), 1, "no lesson with a code below")
 
     def test_codes_that_give_one_name_are_not_written_over_each_other(self):
         course.lesson(self.lessons / "other", 1, date(2026, 3, 5), name="Lea", code="LO_05")

@@ -328,6 +328,8 @@ class TermsAgain(InFolder):
         self.term(1, "the papers of 'term.yaml' and 'autumn.yaml' would bear one name", files=("autumn.yaml", "term.yaml"))
         self.term(3, "there is no term file below 'lessons'", files=("lessons",))
         self.term(3, "'gone.yaml' cannot be read", files=("gone.yaml", "term.yaml"))
+        lesson = "lessons/LO-05/2026-03-05/lesson.yaml"
+        self.term(1, f"'{lesson}' is no term file", "term: Spring term 2026", files=(lesson,))
 
     def test_shares_are_whole_terms(self):
         (self.folder / "autumn.yaml").write_text(TERM.replace("Spring term", "Autumn"), encoding="utf-8")
