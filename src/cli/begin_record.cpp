@@ -1,9 +1,11 @@
 #include "cli/begin_record.hpp"
 
+#include "cli/doubt_returned.hpp"
 #include "record/read_date.hpp"
 #include "yaml/field.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace cli {
 
@@ -87,14 +89,29 @@ std::string last_lesson(const Begun& begun) {
     return "last lesson: ../" + there.filename().string() + name + "\n";
 }
 
+/// What may have come back from a log that counts by so many tries a day.
+std::string example_of(int tries) {
+    if (tries == 1) return "days done: 9";
+    const auto some = [](double part, int of) {
+        return std::to_string(static_cast<int>(std::lround(part * of))) + " of " +
+               std::to_string(of);
+    };
+    const int counted = tries > 0 ? tries : 10;
+    return "days done: 9, right first: " + some(0.7, counted) +
+           ", cold: " + some(0.6, std::min(10, counted));
+}
+
 std::string returned(const Begun& begun) {
     if (!begun.last) return {};
+    const bool junior = begun.last->lesson.student.age == record::Age::junior; // no counts there
     std::string out;
     for (const auto& wish : begun.last->lesson.drills)
-        out += (out.empty() ? "" : ", ") + ("{drill: " + wish.id.value) +
-               ", days done: 9, right first: 7 of 10, cold: 6 of 10}";
+        out += (out.empty() ? "" : ", ") + ("{drill: " + wish.id.value) + ", " +
+               (junior ? "days done: 9, passed: yes"
+                       : example_of(tries_of_log(wish, begun.last->library))) +
+               "}";
     if (begun.last->lesson.drills.size() > 1) out = "[" + out + "]";
-    if (out.empty()) out = "{days done: 9, right first: 7 of 10, cold: 6 of 10}";
+    if (out.empty()) out = "{" + example_of(0) + "}";
     return comment("What came back from the last sheet:") + "# returned: " + out + "\n\n";
 }
 

@@ -23,10 +23,10 @@ struct Wishes {
     BatchWishes batch;
 };
 
-/// One binder that is to be made.
+/// One binder that is to be made; without a code the records that nobody can tell the student of.
 struct Task {
     std::string code;
-    std::vector<std::unique_ptr<Read>> lessons; ///< by date
+    Reads lessons; ///< by date
 };
 
 /// One run: what its binders share. Each task is worked on by one thread.
@@ -41,6 +41,12 @@ struct Binding {
     Part part;
     Claims claims;
 };
+
+constexpr const char* binder_ending = "-binder.pdf";
+
+std::string binder_name(const std::string& code) {
+    return file_stem(code, "student") + binder_ending;
+}
 
 /// Says why there is nothing to bind for that code, with the codes that are there.
 void tell_nobody(const std::string& code, const std::vector<std::string_view>& known,
@@ -57,23 +63,16 @@ void tell_nobody(const std::string& code, const std::vector<std::string_view>& k
         std::cerr << "the codes there are: " << diag::either(known) << "\n";
 }
 
-/// Two lessons of one day cannot be told apart in the contents.
-std::string two_of_one_day(const std::vector<std::unique_ptr<Read>>& lessons) {
-    std::string out;
-    for (std::size_t i = 1; i < lessons.size(); ++i) {
-        const Read &a = *lessons[i - 1], &b = *lessons[i];
-        if (a.lesson.date.value != b.lesson.date.value) continue;
-        out += "lessonleaf: '" + a.record.string() + "' and '" + b.record.string() +
-               "' are lessons of one day\n  hint: keep only the newest revision below the folder, "
-               "or correct a date\n";
-    }
-    return out;
-}
-
 /// The binder of another student stays.
-Outcome anothers(const std::string& owner, const std::string& code, const std::string& target) {
+Outcome anothers(const std::string& owner, const std::string& code, const std::string& target,
+                 bool into_folder) {
     const fs::path free = fs::path(target).parent_path() / (code + ".pdf");
     std::error_code error;
+    if (into_folder)
+        return Outcome::failure(code, wrong_use,
+                                "lessonleaf: '" + target + "' is the binder of '" + owner +
+                                    "', not of '" + code + "'\n  hint: move that file away\n",
+                                "'" + target + "' is the binder of '" + owner + "'");
     return Outcome::failure(
         code, wrong_use,
         "lessonleaf: '" + target + "' is the binder of '" + owner + "', not of '" + code +
@@ -135,7 +134,13 @@ Outcome print(const Binding& run, Task& task, const std::string& target,
     const auto old = target == "-" ? std::nullopt : cli::text_of(target);
     const auto was = binder_note(old.value_or(""));
     if (was && !was->whose.empty() && was->whose != owner_of(task.code))
-        return anothers(was->whose, task.code, target);
+        return anothers(was->whose, task.code, target, run.into_folder);
+    if (const auto why = old && !was ? taken(target, *old) : std::nullopt)
+        return Outcome::failure(
+            task.code, wrong_use,
+            "lessonleaf: " + *why +
+                "\n  hint: give the binder another name, or move that file away\n",
+            *why);
     const std::string doubled = two_of_one_day(task.lessons);
     const bool clean =
         run.whole && doubled.empty() && std::ranges::all_of(task.lessons, [](auto& read) {
@@ -174,15 +179,34 @@ Outcome print(const Binding& run, Task& task, const std::string& target,
     return out;
 }
 
+/// Tells of records that belong to nobody known.
+Outcome tell_lost(const Task& task) {
+    Outcome out = Outcome::failure({}, findings, {}, {});
+    for (const auto& read : task.lessons) {
+        if (!read->readable) out.err += unreadable(read->record.string());
+        auto said = found_in(read->findings);
+        out.err += said.own;
+        std::ranges::move(said.shared, std::back_inserter(out.shared));
+        if (out.why.empty())
+            out.why = read->readable ? first_of(read->findings)
+                                     : read->record.string() + " cannot be read";
+    }
+    return out;
+}
+
 Outcome bind_one(Binding& run, std::size_t index, const text::Typesetter& type) {
     Task& task = run.tasks[index];
     Claims::Turn turn(run.claims, index);
-    const std::string name = file_stem(task.code, "student") + "-binder.pdf";
+    if (task.code.empty())
+        return belongs(run.part, "nobody")
+                   ? tell_lost(task)
+                   : Outcome{Outcome::State::elsewhere, all_written, {}, {}, {}, {}};
+    const std::string name = binder_name(task.code);
     if (!belongs(run.part, name))
         return {Outcome::State::elsewhere, all_written, task.code, {}, {}, {}};
     const std::string target =
         run.into_folder ? (fs::path(run.wishes.target) / name).string() : run.wishes.target;
-    if (const auto other = turn.claim(target, task.code))
+    if (const auto other = turn.claim(in_small_letters(target), task.code))
         return both_to_one(task.code, *other, target);
     try {
         return print(run, task, target, type);
@@ -197,38 +221,43 @@ bool is_nobodys(const Read& read) {
     return read.lesson.student.code.empty() && !(read.readable && read.findings.clean());
 }
 
-/// A task for each wanted code in the order of the command line, or for all, sorted. A record of
-/// nobody's counts as that of the only student there is; among several it stays in `below`.
-std::vector<Task> tasks_of(Below& below, const std::vector<std::string>& wanted) {
+/// A task for each code. A record too faulty to tell whose it is counts as that of the student
+/// whose lessons lie beside it, or of the only student there is; else it is a task of its own.
+std::vector<Task> tasks_of(Below& below, const std::vector<std::string>& codes) {
+    std::vector<std::string> whose;
+    for (const auto& read : below.lessons) {
+        const std::string& code = read->lesson.student.code;
+        const bool nobodys = is_nobodys(*read);
+        whose.push_back(!nobodys            ? code
+                        : codes.size() == 1 ? codes.front()
+                                            : likely_owner(*read, below.lessons));
+    }
     std::vector<Task> tasks;
-    for (const auto& code : wanted)
+    for (const auto& code : codes)
         tasks.push_back({code, {}});
-    for (auto& read : below.lessons) {
-        const std::string code = read->lesson.student.code;
-        const bool whose = tasks.size() == 1 && is_nobodys(*read);
-        const auto task = std::ranges::find(tasks, whose ? tasks.front().code : code, &Task::code);
-        if (task != tasks.end()) task->lessons.push_back(std::move(read));
+    Task lost;
+    for (std::size_t i = 0; i < whose.size(); ++i) {
+        auto& read = below.lessons[i];
+        const auto task = std::ranges::find(tasks, whose[i], &Task::code);
+        if (task != tasks.end())
+            task->lessons.push_back(std::move(read));
+        else if (is_nobodys(*read))
+            lost.lessons.push_back(std::move(read));
     }
     std::erase(below.lessons, nullptr);
+    for (auto& task : tasks)
+        drop_replaced(task.lessons);
+    if (!lost.lessons.empty()) tasks.push_back(std::move(lost));
     return tasks;
 }
 
-/// Records that went into no binder because nobody can tell whose they are; the exit code.
-int tell_nobodys(const Below& below, bool everybody) {
-    int worst = all_written;
-    Telling telling;
-    for (const auto& read : below.lessons) {
-        if (is_nobodys(*read)) {
-            if (!read->readable) cannot_read(read->record.string());
-            telling.tell(read->findings, false);
-            worst = findings;
-        } else if (everybody && read->lesson.student.code.empty()) {
+/// Lessons that are in no binder because they name nobody.
+void tell_nameless(const Below& below) {
+    for (const auto& read : below.lessons)
+        if (!is_nobodys(*read) && read->lesson.student.code.empty())
             std::cerr << read->record.string()
                       << ": note: no binder holds this lesson, for it names no code\n  hint: "
                          "student: {name: Ruth, code: RU-04, hand: right}\n";
-        }
-    }
-    return worst;
 }
 
 /// The codes to bind: those asked for that have a lesson, or all there are.
@@ -237,7 +266,10 @@ std::vector<std::string> codes_of(const Below& below, const Wishes& wishes) {
     for (const auto& read : below.lessons)
         if (!read->lesson.student.code.empty()) known.insert(read->lesson.student.code);
     const std::vector<std::string_view> names(known.begin(), known.end());
-    if (wishes.codes.empty() && known.empty()) tell_nobody("", names, wishes);
+    if (wishes.codes.empty() && known.empty()) {
+        tell_nameless(below);
+        tell_nobody("", names, wishes);
+    }
     if (wishes.codes.empty()) return {known.begin(), known.end()};
     std::vector<std::string> out;
     for (const auto& code : wishes.codes) {
@@ -284,7 +316,7 @@ int run(const Wishes& wishes, const Common& common) {
     if (codes.empty()) return worst;
     if (!fits(wishes, codes.size())) return wrong_use;
     auto tasks = tasks_of(below, codes);
-    if (codes.size() > 1) worst = std::max(worst, tell_nobodys(below, wishes.codes.empty()));
+    if (wishes.codes.empty()) tell_nameless(below);
     const bool into_folder = is_folder(wishes.target);
     if (into_folder) make_folder(wishes.target);
     if (wishes.target != "-") output::sweep(wishes.target);
@@ -296,7 +328,14 @@ int run(const Wishes& wishes, const Common& common) {
         const auto type = std::make_shared<text::PangoTypesetter>();
         return [&all, type](std::size_t index) { return bind_one(all, index, *type); };
     };
-    return std::max(worst, run_batch(tasks.size(), wishes.batch, hire, "binders"));
+    worst = std::max(worst, run_batch(tasks.size(), wishes.batch, hire, "binders"));
+    if (into_folder && wishes.codes.empty()) {
+        std::vector<std::string> names;
+        for (const auto& task : tasks)
+            names.push_back(binder_name(task.code));
+        tell_left_over(wishes.target, binder_ending, names);
+    }
+    return worst;
 }
 
 } // namespace
@@ -308,7 +347,10 @@ Run set_up_binder(CLI::App& app, const Common& common) {
     app.add_option("--student", wishes->codes,
                    "A student's code, as the records have it; may be said again. Everybody when "
                    "left out")
-        ->allow_extra_args(false);
+        ->allow_extra_args(false)
+        ->check([](const std::string& code) {
+            return code.empty() ? std::string("--student: the code is empty") : std::string();
+        });
     app.add_option("-o,--output", wishes->target,
                    "PDF file, or a folder for many; what lay there tells which sheets to exchange")
         ->required();

@@ -138,7 +138,7 @@ void check_returned(const Reads& reads) {
                 (!last || last->lesson.date.value < then.date.value))
                 last = other.get();
         if (!last) continue;
-        doubt_returned(now, last->lesson, read->findings);
+        doubt_returned(now, last->lesson, read->library, read->findings);
         const fs::path there = fs::path(last->sources.front().name()).parent_path();
         const fs::path here = fs::path(read->sources.front().name()).parent_path();
         if (there.parent_path() != here.parent_path() || there == here) continue;

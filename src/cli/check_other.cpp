@@ -51,6 +51,13 @@ bool is_term(const std::string& text) {
     return text.starts_with("term:") || text.find("\nterm:") != std::string::npos;
 }
 
+bool nearly_term(const std::string& text) {
+    const auto has = [&](const std::string& key) {
+        return text.starts_with(key) || text.find("\n" + key) != std::string::npos;
+    };
+    return !is_term(text) && !has("student:") && has("from:") && has("to:");
+}
+
 void check_entries(const Workshop& workshop, const people::People& people,
                    diag::Findings& findings) {
     for (const people::Person& person : people.list) {

@@ -15,6 +15,8 @@ std::optional<int> check_other(const Workshop& workshop, const std::string& path
 
 /// A line that begins with the key 'term', which no lesson record has.
 bool is_term(const std::string& text);
+/// A register or the days of a term without that key.
+bool nearly_term(const std::string& text);
 
 /// What is wrong with the entries of people.yaml: each entry's own findings, and lofts of bags.
 void check_entries(const Workshop& workshop, const people::People& people,

@@ -6,6 +6,12 @@
 
 namespace cli {
 
+int tries_of_log(const record::DrillWish& wish, const std::vector<drills::Drill>& library) {
+    if (wish.tries) return *wish.tries;
+    const auto* drill = wish.dose.empty() ? drills::find(library, wish.id.value) : nullptr;
+    return drill ? drill->count.tries : 0;
+}
+
 namespace {
 
 void doubt_drill(const record::Returned& back, const record::Lesson& last,
@@ -22,14 +28,36 @@ void doubt_drill(const record::Returned& back, const record::Lesson& last,
                      "its drills: " + diag::either(given) + "; correct one of the two records");
 }
 
+/// The same of the drill that came back.
+int tries_of(const record::Returned& back, const record::Lesson& last,
+             const std::vector<drills::Drill>& library) {
+    const auto wish = back.drill.value.empty() && last.drills.size() == 1
+                          ? last.drills.begin()
+                          : std::ranges::find(last.drills, back.drill.value,
+                                              [](const auto& w) { return w.id.value; });
+    return wish == last.drills.end() ? 0 : tries_of_log(*wish, library);
+}
+
+/// "8 of 10" from a log that counts by six: nobody can tell what was passed.
+void doubt_count(const record::Returned& back, int tries, diag::Findings& findings) {
+    if (!back.right || tries <= 1 || back.right->of % tries == 0) return;
+    const std::string by = std::to_string(tries);
+    findings.warning(back.right_span,
+                     "the log of the last sheet counts by " + by + " tries a day, not by " +
+                         std::to_string(back.right->of),
+                     "write what stands in it for the last full day, such as 'right first: " +
+                         std::to_string(std::max(1, tries - 1)) + " of " + by + "'");
+}
+
 } // namespace
 
 void doubt_returned(const record::Lesson& now, const record::Lesson& last,
-                    diag::Findings& findings) {
+                    const std::vector<drills::Drill>& library, diag::Findings& findings) {
     const auto between =
         (std::chrono::sys_days(now.date.value) - std::chrono::sys_days(last.date.value)).count();
     for (const auto& back : now.returned) {
         doubt_drill(back, last, findings);
+        doubt_count(back, tries_of(back, last, library), findings);
         if (back.days_done && *back.days_done > between)
             findings.warning(
                 back.days_span,

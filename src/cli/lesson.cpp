@@ -80,6 +80,12 @@ Outcome print(const Printing& run, const std::string& record, Read& read, const 
     const auto old = target == "-" || run.all ? std::nullopt : cli::text_of(target);
     if (old && !run.strict && !run.calendar && output::inputs_of(*old) == inputs)
         return {Outcome::State::up_to_date, all_written, record, shown, {}, {}};
+    if (const auto why = old && !run.as_text() ? taken(target, *old) : std::nullopt)
+        return Outcome::failure(
+            record, wrong_use,
+            "lessonleaf: " + *why +
+                "\n  hint: give the sheet another name, or move that file away\n",
+            *why);
     const Sheet sheet(run.workshop, read, type);
     if (!read.findings.clean()) return at_fault(record, read);
     const auto book = sheet.book(read);

@@ -21,7 +21,8 @@ output::Digest Origin::of(const Read& read) const {
     for (const auto& source : read.sources)
         hash.add(source.text());
     if (read.academy) hash.add(read.academy->text_for(read.lesson.student.code));
-    hash.add(words::date_iso(read.lesson.date.value)); // the name of a folder may have given it
+    if (read.lesson.date.value.ok()) // the name of a folder may have given it
+        hash.add(words::date_iso(read.lesson.date.value));
     for (const auto& earlier : read.earlier)
         for (const auto& source : earlier->sources)
             hash.add(source.text());

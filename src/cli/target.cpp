@@ -2,6 +2,8 @@
 
 #include "cli/records.hpp"
 #include "output/file.hpp"
+#include "output/print_of.hpp"
+#include "report/exchange.hpp"
 
 #include <algorithm>
 #include <array>
@@ -31,9 +33,37 @@ bool is_folder(const std::string& target) {
     return target.ends_with('/') || fs::is_directory(target, gone);
 }
 
+std::optional<std::string> taken(const std::string& target, const std::string& pdf) {
+    if (const auto note = report::read_note(output::note_in(pdf)); note && !note->whose.empty())
+        return "'" + target + "' is the binder of '" + note->whose + "'";
+    const auto producer = output::producer_of(pdf);
+    if (!producer || producer == "Lessonleaf") return std::nullopt;
+    return "'" + target + "' was made by another program (" + *producer + ")";
+}
+
+void tell_left_over(const std::string& folder, const std::string& ending,
+                    const std::vector<std::string>& made) {
+    std::vector<std::string> left;
+    std::error_code gone;
+    for (fs::directory_iterator at(folder, gone), end; !gone && at != end; at.increment(gone)) {
+        const std::string name = at->path().filename().string();
+        const bool of_this_run = std::ranges::any_of(
+            made, [&](const std::string& path) { return fs::path(path).filename() == name; });
+        if (name.ends_with(ending) && !of_this_run) left.push_back(at->path().string());
+    }
+    std::ranges::sort(left);
+    for (const auto& path : left)
+        std::cerr << path << ": note: this lies there from an earlier run and was not made now\n";
+}
+
 void make_folder(const std::string& folder) {
     std::error_code failed;
     fs::create_directories(folder, failed);
+    const fs::path bare = folder.ends_with('/') ? fs::path(folder).parent_path() : fs::path(folder);
+    if (std::error_code gone; fs::is_regular_file(bare, gone))
+        throw output::CannotWrite("'" + bare.string() +
+                                  "' is a file, and a folder is wanted\n  hint: -o FOLDER/, or "
+                                  "move that file away");
     if (failed)
         throw output::CannotWrite("the folder '" + folder +
                                   "' cannot be made: " + failed.message());

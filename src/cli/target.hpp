@@ -1,6 +1,7 @@
 // The name under which a file is written: it may promise only what is written.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -25,6 +26,14 @@ bool ends_as_input(const std::string& target);
 /// Refuses a folder and a file of any other ending, and says a name that will do; "-" is standard
 /// output.
 bool rightly_named(const Written& written, const std::string& target);
+
+/// Why a PDF that lies there stays: another program made it, or it is somebody's binder. Nothing
+/// when it may be written over. `pdf` are its bytes.
+std::optional<std::string> taken(const std::string& target, const std::string& pdf);
+
+/// Notes files in `folder` that end so and are not among `made`: they are of an earlier run.
+void tell_left_over(const std::string& folder, const std::string& ending,
+                    const std::vector<std::string>& made);
 
 /// There already, or ends as a folder does.
 bool is_folder(const std::string& target);

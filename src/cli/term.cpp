@@ -16,6 +16,7 @@
 #include <algorithm>
 #include <iostream>
 #include <map>
+#include <set>
 
 namespace cli {
 
@@ -47,7 +48,10 @@ class TermRun {
 
     int run() {
         if (!read_term()) return readable_ ? findings : no_file;
-        if (!belongs(all_.part, file_stem(term_.name, "term"))) return all_written;
+        if (!belongs(all_.part, file_stem(term_.name, "term"))) {
+            std::cerr << "lessonleaf: '" << file_ << "' belongs to another part\n";
+            return all_written;
+        }
         if (!has_its_own_names()) return findings;
         Below below = lessons_below(workshop_, folder());
         all_well_ = below.whole;
@@ -75,6 +79,9 @@ class TermRun {
         files.write_lists();
         for (const auto& path : files.others())
             std::cout << path << "\n";
+        auto made = files.reports();
+        made.insert(made.end(), files.others().begin(), files.others().end());
+        tell_left_over(all_.wishes.target, files.ending() + ".pdf", made);
         return all_well_ ? all_written : findings;
     }
 
@@ -318,13 +325,26 @@ std::vector<std::string> term_files(const std::vector<std::string>& arguments, i
             continue;
         }
         const std::size_t before = out.size();
-        for (const auto& path : files_below(argument, {".yaml", ".yml"}))
-            if (is_term(text_of(path).value_or(""))) out.push_back(path.string());
+        for (const auto& path : files_below(argument, {".yaml", ".yml"})) {
+            const std::string text = text_of(path).value_or("");
+            if (is_term(text))
+                out.push_back(path.string());
+            else if (nearly_term(text))
+                std::cerr << path.string()
+                          << ": note: this looks like a term and has no line 'term:', so it is "
+                             "left out\n  hint: term: Spring term 2026\n";
+        }
         if (out.size() > before) continue;
         std::cerr << "lessonleaf: there is no term file below '" << argument
                   << "'\n  hint: it begins with a line such as 'term: Spring term 2026'\n";
         worst = no_file;
     }
+    std::set<fs::path> seen;
+    std::erase_if(out, [&](const std::string& path) {
+        std::error_code gone;
+        const fs::path whole = fs::weakly_canonical(path, gone);
+        return !seen.insert(gone ? fs::path(path) : whole).second;
+    });
     return out;
 }
 

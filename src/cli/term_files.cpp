@@ -1,6 +1,7 @@
 #include "cli/term_files.hpp"
 
 #include "cli/file_name.hpp"
+#include "cli/records.hpp"
 #include "cli/workshop.hpp"
 #include "output/file.hpp"
 #include "output/pdf.hpp"
@@ -46,7 +47,8 @@ TermFiles::TermFiles(TermPlace place)
 
 std::optional<std::string> TermFiles::name_taken_by(std::size_t at) const {
     for (std::size_t i = 0; i < at; ++i)
-        if (slots_[i].file == slots_[at].file) return slots_[i].code;
+        if (in_small_letters(slots_[i].file) == in_small_letters(slots_[at].file))
+            return slots_[i].code;
     return std::nullopt;
 }
 
@@ -61,6 +63,18 @@ std::string group_name(const std::string& ending) { return "group" + ending + ".
 std::string printer_name(const std::string& ending) { return "for-the-printer" + ending + ".pdf"; }
 std::string printed_name(const std::string& ending) { return "printed" + ending + ".csv"; }
 std::string send_name(const std::string& ending) { return "send" + ending + ".txt"; }
+
+/// A list with the ticks of an earlier one, for lines that say the same.
+std::string ticked(std::string list, const std::string& before) {
+    const std::string open = "[ ] ";
+    for (std::size_t at = list.find(open); at != std::string::npos; at = list.find(open, at + 1)) {
+        const std::size_t from = at + open.size() - 1, end = list.find('\n', from);
+        const std::size_t same = before.find("]" + list.substr(from, end - from + 1));
+        if (same == std::string::npos || same < 2 || before[same - 2] != '[') continue;
+        list[at + 1] = before[same - 1];
+    }
+    return list;
+}
 
 /// True when a row of the list names that file with the digest of these bytes.
 bool is_listed(const std::string& list, const std::string& name, const std::string& bytes) {
@@ -80,6 +94,13 @@ std::vector<std::string> TermFiles::paths() const {
     if (place_.group_page) out.push_back(path(group_name(ending_)));
     for (const auto& name : {printer_name(ending_), send_name(ending_), printed_name(ending_)})
         out.push_back(path(name));
+    return out;
+}
+
+std::vector<std::string> TermFiles::reports() const {
+    std::vector<std::string> out;
+    for (const Slot& slot : slots_)
+        if (!slot.hash.empty()) out.push_back(path(slot.file));
     return out;
 }
 
@@ -171,7 +192,7 @@ void TermFiles::write_lists() {
     list += "\nOne line a student: code, first name, where it goes, the first eight digits of the "
             "file's SHA-256, the file.\nTick a line when all of it belongs together. Nothing has "
             "been sent.\n";
-    write_other(send_name(ending_), list);
+    write_other(send_name(ending_), ticked(list, text_of(path(send_name(ending_))).value_or("")));
     write_other(printed_name(ending_), csv);
 }
 

@@ -54,6 +54,8 @@ class TermFiles {
     void printer(page::Book proof, const output::Digest& inputs);
     /// What was printed (CSV), and to whom it goes (a line each to tick).
     void write_lists();
+    /// The paths of the reports, written now or left alone.
+    std::vector<std::string> reports() const;
     /// The paths of what is no student's.
     const std::vector<std::string>& others() const { return others_; }
 

@@ -32,12 +32,19 @@ Pupils enrol(const record::Term& term, std::vector<std::unique_ptr<Read>> lesson
         pupil_of(pupils, entry.code.value, true).entry = &entry;
     auto nobody = std::make_unique<Pupil>();
     nobody->listed = false;
-    for (auto& read : lessons) {
-        if (!in_term(term, read->lesson)) continue;
+    std::vector<std::string> codes;
+    for (const auto& read : lessons) {
         const std::string& code = read->lesson.student.code;
-        Pupil& whose = code.empty() ? *nobody : pupil_of(pupils, code, !term.lists_students);
-        whose.reads.push_back(std::move(read));
+        codes.push_back(code.empty() ? likely_owner(*read, lessons) : code);
     }
+    for (std::size_t i = 0; i < lessons.size(); ++i) {
+        if (!in_term(term, lessons[i]->lesson)) continue;
+        Pupil& whose =
+            codes[i].empty() ? *nobody : pupil_of(pupils, codes[i], !term.lists_students);
+        whose.reads.push_back(std::move(lessons[i]));
+    }
+    for (const auto& pupil : pupils)
+        drop_replaced(pupil->reads);
     if (!term.lists_students) std::ranges::sort(pupils, {}, [](const auto& p) { return p->code; });
     if (!nobody->reads.empty()) pupils.push_back(std::move(nobody));
     return pupils;
@@ -45,6 +52,12 @@ Pupils enrol(const record::Term& term, std::vector<std::unique_ptr<Read>> lesson
 
 void gather_lessons(Pupil& pupil, const Workshop& workshop, const text::Typesetter& type,
                     bool strict, Outcome& telling) {
+    if (const std::string doubled = two_of_one_day(pupil.reads);
+        !doubled.empty() && !pupil.code.empty()) {
+        telling.err += doubled;
+        telling.why = "two lessons of one day";
+        pupil.faulty.push_back(place_of(*pupil.reads.back()));
+    }
     for (auto& one : gather(workshop, std::move(pupil.reads), type)) {
         if (!one.read->readable) telling.err += unreadable(one.read->record.string());
         auto said = found_in(one.read->findings);

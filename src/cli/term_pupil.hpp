@@ -18,11 +18,11 @@ namespace cli {
 struct Pupil {
     std::string code; ///< empty: lessons of nobody knows whom
     const record::TermStudent* entry = nullptr;
-    bool listed = true;                       ///< gets a report
-    std::vector<std::unique_ptr<Read>> reads; ///< of this term, by date; empty once gathered
-    std::vector<Gathered> lessons;            ///< without a fault
-    std::vector<std::string> faulty;          ///< "2026-03-05/lesson.yaml"
-    std::optional<page::Course> course;       ///< when there is a lesson without a fault
+    bool listed = true;                 ///< gets a report
+    Reads reads;                        ///< of this term, by date; empty once gathered
+    std::vector<Gathered> lessons;      ///< without a fault
+    std::vector<std::string> faulty;    ///< "2026-03-05/lesson.yaml"
+    std::optional<page::Course> course; ///< when there is a lesson without a fault
     page::Termly termly;
     Receiver receiver;
     std::unique_ptr<words::Speaker> words; ///< the coach's language, this student's hand

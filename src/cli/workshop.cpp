@@ -329,7 +329,7 @@ std::unique_ptr<Read> Workshop::read(const fs::path& record) const {
         keep_target(*read);
     }
     if (!read->earlier.empty())
-        doubt_returned(read->lesson, read->earlier.front()->lesson, read->findings);
+        doubt_returned(read->lesson, read->earlier.front()->lesson, read->library, read->findings);
     return read;
 }
 

@@ -18,9 +18,12 @@ std::vector<double> spread_of(const DotInput& input) {
 }
 
 std::string tick_text(const Easel& easel, unit::Measure measure, double shown) {
-    const double size = unit::row(measure).sided ? std::abs(shown) : shown;
+    const bool upward = measure == unit::Measure::attack; // "2 ↓": nobody reads -2 as down
+    const double size = unit::row(measure).sided || upward ? std::abs(shown) : shown;
     const bool whole = std::abs(size - std::round(size)) < 1e-6;
-    return words::fixed(size, whole ? 0 : 1, easel.words.language());
+    const std::string text = words::fixed(size, whole ? 0 : 1, easel.words.language());
+    if (!upward || shown == 0) return text;
+    return text + std::string(words::no_break_space) + (shown < 0 ? "↓" : "↑");
 }
 
 namespace {
@@ -147,8 +150,10 @@ ink::Drawing strip(const Easel& easel, const DotInput& input, const Scale& scale
         const double x = scale(v * size);
         d.add(ink::Stroke{
             ink::Path::segment({x, foot}, {x, foot + 2.5}), 0.5, t.rule, {}, ink::Cap::butt});
-        d.add(label(easel, theme::Text::tick, tick_text(easel, input.measure, v), {x, foot + line},
-                    text::Align::centre));
+        ink::Words name = label(easel, theme::Text::tick, tick_text(easel, input.measure, v),
+                                {x, foot + line}, text::Align::centre);
+        name.at.x = std::min(name.at.x, width - name.width);
+        d.add(std::move(name));
     }
     d.add(ink::Stroke{ink::Path::segment({scale.from, foot}, {scale.to, foot}),
                       t.widths.axis,

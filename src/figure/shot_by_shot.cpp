@@ -89,8 +89,10 @@ void draw_axis(ink::Drawing& d, const Frame& f) {
         const double x = f.scale(v * size);
         d.add(ink::Stroke{
             ink::Path::segment({x, f.bottom}, {x, f.bottom + 3}), 0.5, t.rule, {}, ink::Cap::butt});
-        d.add(label(f.easel, theme::Text::tick, tick_text(f.easel, f.input.measure, v),
-                    {x, f.bottom + tick.leading}, text::Align::centre));
+        ink::Words name = label(f.easel, theme::Text::tick, tick_text(f.easel, f.input.measure, v),
+                                {x, f.bottom + tick.leading}, text::Align::centre);
+        name.at.x = std::min(name.at.x, f.scale.to + 8 - name.width);
+        d.add(std::move(name));
     }
     d.add(ink::Stroke{ink::Path::segment({f.scale.from, f.bottom}, {f.scale.to, f.bottom}),
                       t.widths.axis,

@@ -43,6 +43,19 @@ std::vector<std::string> prints_of(const page::Book& book) {
     return out;
 }
 
+std::optional<std::string> producer_of(const std::string& pdf) {
+    try {
+        QPDF file;
+        file.setSuppressWarnings(true);
+        file.processMemoryFile("earlier.pdf", pdf.data(), pdf.size());
+        auto info = file.getTrailer().getKey("/Info");
+        if (!info.isDictionary() || !info.getKey("/Producer").isString()) return std::nullopt;
+        return info.getKey("/Producer").getUTF8Value();
+    } catch (const std::exception&) { // no PDF, or locked
+        return std::nullopt;
+    }
+}
+
 std::string note_in(const std::string& pdf) {
     try {
         QPDF file;

@@ -3,6 +3,7 @@
 
 #include "page/book.hpp"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -15,5 +16,8 @@ std::vector<std::string> prints_of(const page::Book& book);
 /// The note that the PDF was made with; empty when the bytes are no PDF or
 /// there is none.
 std::string note_in(const std::string& pdf);
+
+/// The program that a PDF says it was made by; nothing when it cannot be read or does not say.
+std::optional<std::string> producer_of(const std::string& pdf);
 
 } // namespace output

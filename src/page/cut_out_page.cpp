@@ -109,7 +109,11 @@ Section label_leaf(const Easel& easel, const Course& course) {
     const double room =
         easel.theme.live(true).height - 4 * easel.theme.setting(Text::title).leading;
     ink::Drawing out = spine(easel, course, std::min(longest_spine, room));
-    out.add(how_to(easel, width - out.size.width - 18), {out.size.width + 18, 0});
+    const double beside = out.size.width + 18;
+    out.add(tagged(figure::paragraph(easel, Text::body, easel.words.say("binder.spine.fold"),
+                                     width - beside),
+                   "P"),
+            {beside, 0});
     out.size.width = width;
     return leaf(easel, "spine", std::move(out));
 }

@@ -102,7 +102,10 @@ std::vector<std::string> change_text(const figure::Easel& easel, const Story& st
                                      const Evidence& e) {
     const auto& c = e.change;
     if (!has_typical(c.before) || !has_typical(c.after)) return {};
-    std::vector<std::string> out{words::difference(e.measure, c.shift.value, easel.words)};
+    const auto& range = c.shift.at95; // which way it went is told only when the range tells it
+    const bool open = range && range->lower <= 0 && range->upper >= 0;
+    std::vector<std::string> out{open ? easel.words.say("evidence.no-clear-shift")
+                                      : words::difference(e.measure, c.shift.value, easel.words)};
     if (is_junior(story)) return out;
     out.push_back(c.shift.at95 ? range_text(easel, e.measure, *c.shift.at95)
                                : easel.words.say("evidence.no-range"));

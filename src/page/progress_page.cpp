@@ -148,13 +148,29 @@ ink::Drawing picture(const Easel& easel, const AimCourse& aim, const Days& days)
 
 } // namespace
 
+std::string aim_and_range(const Easel& easel, const AimCourse& aim) {
+    const std::string name = aim_name(easel, aim.measure, aim.club);
+    const auto& wanted = aim.pictures.front().wanted;
+    if (!wanted) return name;
+    return easel.words.say(
+        "coach.next.aim",
+        {{"measure", name},
+         {"range", words::side_range(aim.measure, wanted->first, wanted->second, easel.words)}});
+}
+
 std::string progress_sentence(const Easel& easel, const AimCourse& aim) {
     const auto& w = easel.words;
-    if (aim.cold_tests < figure::tests_for_progress)
-        return w.say("binder.progress.early", {{"n", aim.cold_tests}});
     const CourseRow* last = nullptr;
     for (const CourseRow& row : aim.rows)
         if (row.symbol == Symbol::cold) last = &row;
+    if (aim.cold_tests < figure::tests_for_progress) {
+        const std::string early = w.say("binder.progress.early", {{"n", aim.cold_tests}});
+        if (!last) return early;
+        return early + " " +
+               w.say("binder.progress.last",
+                     {{"date", words::date_long(last->date, w)},
+                      {"x", words::side(aim.measure, last->sample.median, w)}});
+    }
     return w.say("binder.progress.latest",
                  {{"n", aim.cold_tests},
                   {"date", words::date_long(last->date, w)},
@@ -180,15 +196,9 @@ std::vector<Section> progress_pages(const Easel& easel, const Course& course, co
             front.title =
                 w.say("binder.progress-of", {{"aim", aim_name(easel, aim.measure, aim.club)}});
         front.blocks.push_back(page_title(easel, w.say("binder.progress")));
-        std::string what = aim_name(easel, aim.measure, aim.club);
-        if (aim.pictures.front().wanted)
-            what =
-                w.say("coach.next.aim",
-                      {{"measure", what},
-                       {"range", words::side_range(aim.measure, aim.pictures.front().wanted->first,
-                                                   aim.pictures.front().wanted->second, w)}});
         const double wide = column_width(easel);
-        front.blocks.push_back(fixed_head(easel, what, progress_sentence(easel, aim)));
+        front.blocks.push_back(
+            fixed_head(easel, aim_and_range(easel, aim), progress_sentence(easel, aim)));
         front.blocks.push_back(figure_block("progress", picture(easel, aim, sheets[i]), 10));
         front.blocks.push_back(
             text_block(easel, Text::small, w.say("binder.progress.read"), 6, wide));

@@ -10,7 +10,10 @@ namespace page {
 
 inline constexpr std::size_t days_on_a_sheet = 12;
 
-/// What the sheets of one aim say in a sentence: too early, or the latest cold test.
+/// "Aim: face angle, seven iron, wanted 3.0° left to 3.0° right".
+std::string aim_and_range(const figure::Easel& easel, const AimCourse& aim);
+
+/// What the sheets of one aim say in a sentence: whether it is too early, and the latest cold test.
 std::string progress_sentence(const figure::Easel& easel, const AimCourse& aim);
 
 /// The picture alone, at its fixed size: days `first`… of the aim.

@@ -86,29 +86,6 @@ ink::Drawing rulers(const Easel& easel) {
     return tagged(std::move(d), "Figure");
 }
 
-/// The inner half of a page edge with the holes of ISO 838 and the third hole of the US pattern:
-/// distances from the sheet's middle, at true size.
-ink::Drawing holes(const Easel& easel) {
-    const double width = column_width(easel), high = 90 * mm;
-    ink::Drawing d;
-    const double x = 12 * mm, middle = high / 2;
-    for (const double off : {-40.0, 40.0}) {
-        const ink::Point at{x, middle + off * mm};
-        d.add(
-            ink::Stroke{ink::Path::circle(at, 3 * mm), 0.8, easel.theme.text, {}, ink::Cap::butt});
-        d.add(ink::Stroke{ink::Path::segment({at.x - 12, at.y}, {at.x + 12, at.y}), 0.5,
-                          easel.theme.text});
-        d.add(ink::Stroke{ink::Path::segment({at.x, at.y - 12}, {at.x, at.y + 12}), 0.5,
-                          easel.theme.text});
-    }
-    d.add(ink::Stroke{ink::Path::segment({0, 0}, {0, high}), 0.8, easel.theme.text});
-    d.add(figure::paragraph(easel, Text::body, easel.words.say("proof.holes"), width - x - 60),
-          {x + 60, middle - 20});
-    d.size = {width, high};
-    d.message = easel.words.say("proof.holes");
-    return tagged(std::move(d), "Figure");
-}
-
 /// Letters of every size that a sheet has.
 ink::Drawing letters(const Easel& easel) {
     const double width = column_width(easel);
@@ -134,7 +111,7 @@ std::vector<Section> proof_pages(const Easel& easel, const std::vector<PileRow>&
                     drawn_block("lines", lines(easel), 4),
                     heading(easel, w.say("proof.read"), 12),
                     drawn_block("letters", letters(easel), 2),
-                    drawn_block("holes", holes(easel), 16)};
+                    text_block(easel, Text::body, w.say("proof.holes"), 16, width)};
     Section back{.name = "pile", .title = w.say("proof.pile")};
     std::vector<TableRow> rows;
     for (const auto& row : pile) {

@@ -102,7 +102,7 @@ std::vector<Section> term_cold(const Easel& easel, const Termly& student) {
         section.blocks.push_back(page_title(easel, w.say("term.cold.title")));
         const double width = column_width(easel);
         section.blocks.push_back(
-            text_block(easel, Text::lead, aim_name(easel, aim.measure, aim.club), 0, width));
+            text_block(easel, Text::lead, aim_and_range(easel, aim), 0, width));
         section.blocks.push_back(
             text_block(easel, Text::body, progress_sentence(easel, aim), 2, width));
         section.blocks.push_back(figure_block("progress", progress_picture(easel, aim, 0), 10));

@@ -113,11 +113,16 @@ std::string credit_sentence(const ball::Credit& credit, ball::Outcome outcome,
                       {"part", words::quantity(measure, best, w)},
                       {"otherpart", words::quantity(measure, next, w)},
                       {"change", words::quantity(measure, std::abs(change), w)}});
-    return w.say(part > 1.1    ? "why.credit.more"
-                 : part > 0.97 ? "why.credit.all"
-                 : part > 0.9  ? "why.credit.nearly"
-                 : part > 0.5  ? "why.credit.most"
-                               : "why.credit.largest",
+    if (part > 1.1) // more than all of it: say which way it went in the end
+        return w.say("why.credit.more",
+                     {{"noun", w.say("noun." + key_of(measure))},
+                      {"cause", w.say(cause_key(static_cast<ball::Factor>(largest)))},
+                      {"part", words::quantity(measure, best, w)},
+                      {"change", words::difference(measure, change, w)}});
+    return w.say(part > 0.97  ? "why.credit.all"
+                 : part > 0.9 ? "why.credit.nearly"
+                 : part > 0.5 ? "why.credit.most"
+                              : "why.credit.largest",
                  {{"noun", w.say("noun." + key_of(measure))},
                   {"cause", w.say(cause_key(static_cast<ball::Factor>(largest)))},
                   {"part", words::quantity(measure, best, w)},

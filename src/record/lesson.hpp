@@ -153,7 +153,8 @@ struct Returned {
     diag::Located<std::string> drill;
     std::optional<int> days_done;
     diag::Span days_span;
-    std::optional<Tally> right;  ///< on the last full day
+    std::optional<Tally> right; ///< on the last full day
+    diag::Span right_span;
     std::optional<Tally> called; ///< called right before looking
     std::optional<Tally> cold;   ///< the boxes of the cold test
     std::optional<bool> passed;  ///< the coach's own answer; else it follows from the count

@@ -167,6 +167,7 @@ void read_one_returned(const yaml::Field& field, Returned& back) {
     back.days_done = field.at("days done").whole(0, 366);
     back.days_span = field.at("days done").span();
     back.right = read_tally(field.at("right first"), "right first");
+    back.right_span = field.at(field.at("right first") ? "right first" : "right").span();
     if (field.at("right first") && field.at("right"))
         field.at("right").error("'right' and 'right first' are both there",
                                 "they are the same count: leave one of them");

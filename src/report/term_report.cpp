@@ -116,9 +116,12 @@ page::Flowed overview_report(const Easel& easel, const record::Term& term,
     for (const auto& one : students) {
         const page::Course& course = *one.student->course;
         const Easel own{easel.type, easel.theme, *one.words};
-        rows.push_back({page::whose(own, course.latest().student),
-                        std::to_string(course.lessons.size()), last_cold(course, *one.words),
-                        drill_now(course, *one.words, library), last_kept(own, course),
+        std::string who = page::whose(own, course.latest().student);
+        if (course.latest().student.hand.value == unit::Hand::left)
+            who = easel.words.say("term.left-handed", {{"name", who}});
+        rows.push_back({std::move(who), std::to_string(course.lessons.size()),
+                        last_cold(course, *one.words), drill_now(course, *one.words, library),
+                        last_kept(own, course),
                         course.lessons.size() > 1 ? std::to_string(longest_gap(course))
                                                   : one.words->say("binder.none"),
                         next_aim(*one.student, *one.words)});
@@ -144,7 +147,10 @@ page::Flowed group_report(const Easel& easel, const record::Term& term,
 
 page::Flowed proof_report(const Easel& easel, const record::Term& term,
                           const std::vector<page::PileRow>& pile) {
-    auto out = laid_out(easel, page::proof_pages(easel, pile),
+    theme::Theme theme = easel.theme; // crosses where the holes come, at true size
+    if (theme.punch == theme::Punch::none) theme.punch = theme::Punch::two;
+    const Easel punched{easel.type, theme, easel.words};
+    auto out = laid_out(punched, page::proof_pages(easel, pile),
                         {term.name, easel.words.say("proof.title"), term.coach.name, true, {}});
     name(out.book, easel, term, term.name, term.coach.name);
     return out;

@@ -211,7 +211,8 @@ class Binders(InFolder):
             course.lesson(self.lessons, 1, date(2026, 3, 5), name=name, code=code)
 
     def bind(self, code=0, *said, words=()):
-        return self.expect(run("binder", self.lessons, "-o", f"{self.out}/", *words), code, *said)
+        done = run("binder", self.lessons, "-o", f"{self.out}/", *words)
+        return done if code is None else self.expect(done, code, *said)
 
     def written(self):
         return sorted(path.name for path in self.out.iterdir())
@@ -255,9 +256,62 @@ class Binders(InFolder):
         nameless.parent.mkdir()
         nameless.write_text("student: {name: Ada, hand: right}\ndate: 2026-03-01\nsaw: A.\nchanged: B.\n")
         self.bind(1, "did you mean 'saw'?", "nobody/lesson.yaml:1:", "no binder holds this lesson, for it names no code",
-                  "5 binders: 4 written, 0 up to date, 1 failed", "failed: PI-02: ")
+                  "6 binders: 4 written, 0 up to date, 2 failed", "failed: PI-02: ")
         self.assertNotIn("PI-02-binder.pdf", self.written())
         self.assertEqual(len(self.written()), 4)
+        told = [self.bind(None, words=("--part", part)).stderr.count("nobody/lesson.yaml:1:")
+                for part in ("1/3", "2/3", "3/3")]
+        self.assertEqual(sorted(told), [0, 0, 2])  # at its place and in the summary
+
+    def test_a_record_that_hides_its_student_keeps_that_students_binder_back(self):
+        self.bind()
+        before = self.stamps()
+        record = self.lessons / "MA-11/2026-03-19/lesson.yaml"
+        whole = record.read_text()
+        for broken in ("", whole.replace("code: MA-11", "code: MA 11, extra: ["), whole.replace("student:", "studnet:")):
+            record.write_text(broken)
+            done = self.bind(1, "4 up to date, 1 failed", "failed: MA-11: ")
+            self.assertNotIn("Remove", done.stdout.decode())
+            self.assertEqual(self.stamps(), before)
+
+    def test_a_record_without_a_date_is_told_as_that(self):
+        record = self.lessons / "PI-02/2026-03-05/lesson.yaml"
+        moved = self.lessons / "PI-02/march/lesson.yaml"
+        moved.parent.mkdir()
+        moved.write_text(re.sub("^date: .*\n", "", record.read_text(), flags=re.M))
+        record.unlink()
+        self.bind(1, "the record needs 'date'", "4 written, 0 up to date, 1 failed")
+
+    def test_the_newest_revision_of_a_day_is_bound(self):
+        record = self.lessons / "LO-05/2026-03-05/lesson.yaml"
+        again = self.lessons / "LO-05/again/lesson.yaml"
+        again.parent.mkdir()
+        shutil.copy(self.lessons / "LO-05/2026-03-05/shots.csv", again.parent)
+        again.write_text(record.read_text())
+        self.bind(1, "are lessons of one day", "write 'revision: 2' in the one that replaces the other")
+        again.write_text(record.read_text() + "revision: 2\nreplaces: the club was wrong\n")
+        self.bind(0)
+        self.assertEqual(tool("pdftotext", self.out / "LO-05-binder.pdf", "-").count("What is my one thing?"), 1)
+
+    def test_papers_of_others_stay_and_are_named(self):
+        self.bind()
+        letter = self.out / "letter.pdf"
+        foreign = self.record("letter.txt", "Dear Piet")
+        plain = subprocess.run(["qpdf", "--qdf", "--object-streams=disable", self.out / "LO-05-binder.pdf", "-"],
+                               capture_output=True, check=True).stdout.replace(b"/Producer (Lessonleaf)", b"/Producer (Some Writer)")
+        self.assertIn(b"Some Writer", plain)
+        letter.write_bytes(plain.replace(b"lessonleaf binder", b"somebody's binder"))
+        whole = letter.read_bytes()
+        for words in (("binder", self.lessons, "--student", "LO-05"), ("lesson", self.lessons / "LO-05/2026-03-05/lesson.yaml")):
+            self.expect(run(*words, "-o", letter), 2, "was made by another program (Some Writer)", "or move that file away")
+            self.assertEqual(letter.read_bytes(), whole)
+        bound = (self.out / "PI-02-binder.pdf").read_bytes()
+        self.expect(run("lesson", self.lessons / "LO-05/2026-03-05/lesson.yaml", "-o", self.out / "PI-02-binder.pdf"), 2,
+                    "is the binder of 'PI-02'")
+        self.assertEqual((self.out / "PI-02-binder.pdf").read_bytes(), bound)
+        foreign.unlink()
+        shutil.rmtree(self.lessons / "PI-02")
+        self.bind(0, "PI-02-binder.pdf: note: this lies there from an earlier run and was not made now")
 
     def test_two_students_of_several_folders_and_an_unknown_one(self):
         course.lesson(self.folder / "more", 1, date(2026, 4, 5), name="Eva", code="EV-06")

@@ -274,6 +274,15 @@ class Returned(Academy):
                    "2026-03-03")
         self.check(self.second("{drill: H1, days done: 14}"), 0, never=["warning"])
 
+    def test_a_count_that_is_not_by_the_tries_of_the_log(self):
+        self.record("BR-01/2026-03-03/lesson.yaml", LESSON.replace("drills: [H1]", "drills: [H4]"))
+        self.check(self.second("{drill: H4, right first: 8 of 10}"), 0, "counts by 6 tries a day, not by 10", "'right first: 5 of 6'")
+        self.check(self.second("{right: 8 of 10}"), 0, "lesson.yaml:7:19: warning: the log of the last sheet counts by 6")
+        for fine in ("5 of 6", "10 of 12"):
+            self.check(self.second(f"{{drill: H4, right first: {fine}}}"), 0, never=["warning"])
+        self.record("BR-01/2026-03-03/lesson.yaml", LESSON.replace("drills: [H1]", 'drills: [{id: H4, dose: "ten a day", tries: 10}]'))
+        self.check(self.second("{drill: H4, right first: 8 of 10}"), 0, never=["warning"])
+
     def test_a_folder_knows_the_lesson_before_without_being_told(self):
         path = self.second("{drill: F1, days done: 29}")
         self.write(path, "last lesson: ../2026-03-03\n", "")

@@ -303,6 +303,49 @@ class TermsAgain(InFolder):
         self.term(0)
         self.assertIn("[x] PI-02", send.read_text(encoding="utf-8"))
 
+    def test_ticks_stay_with_reports_that_stay_the_same(self):
+        self.term(0)
+        send = self.out / "send-Spring-term-2026.txt"
+        text = send.read_text(encoding="utf-8")
+        send.write_text(text.replace("[ ]", "[x]"), encoding="utf-8")
+        (self.folder / "term.yaml").write_text(TERM.replace("A calm term.", "A busy term."), encoding="utf-8")
+        self.term(0)
+        lines = [line[:9] for line in send.read_text(encoding="utf-8").splitlines() if line.startswith("[")]
+        self.assertEqual(lines, ["[x] PI-02", "[ ] MA-11", "[x] LO-05"])
+
+    def test_a_record_that_hides_its_student_keeps_that_report_back(self):
+        self.term(0)
+        record = self.folder / "lessons/MA-11/2026-03-19/lesson.yaml"
+        for broken in ("", record.read_text().replace("code: MA-11", "code: [")):
+            record.write_text(broken)
+            done = self.term(1, "MA-11-Spring-term-2026.pdf: note: this lies there from an earlier run and was not made now")
+            self.assertNotIn("MA-11-Spring", done.stdout.decode())
+        overview = re.sub(r"\s+", " ", tool("pdftotext", "-layout", self.out / "coach-only-Spring-term-2026.pdf", "-"))
+        self.assertIn("MA-11 2026-03-19/lesson.yaml: has faults", overview)
+
+    def test_an_undated_record_keeps_its_own_student_back_and_nobody_else(self):
+        record = self.folder / "lessons/LO-05/2026-03-05/lesson.yaml"
+        moved = self.folder / "lessons/LO-05/march/lesson.yaml"
+        moved.parent.mkdir()
+        moved.write_text(re.sub("^date: .*\n", "", record.read_text(), flags=re.M))
+        done = self.term(1, "the record needs 'date'")
+        self.assertEqual(sum("-Spring-term-2026.pdf" in line for line in done.stdout.decode().splitlines()), 4)
+
+    def test_the_newest_revision_of_a_day_counts(self):
+        record = self.folder / "lessons/LO-05/2026-03-05/lesson.yaml"
+        again = self.folder / "lessons/LO-05/again/lesson.yaml"
+        again.parent.mkdir()
+        shutil.copy(record.parent / "shots.csv", again.parent)
+        again.write_text(record.read_text())
+        self.term(1, "are lessons of one day")
+        again.write_text(record.read_text() + "revision: 2\nreplaces: the club was wrong\n")
+        self.term(0)
+        self.assertIn("3 lessons this term", tool("pdftotext", self.out / "LO-05-Spring-term-2026.pdf", "-"))
+
+    def test_what_only_looks_like_a_term_is_named(self):
+        (self.folder / "winter.yaml").write_text(TERM.replace("term:", "trem:", 1), encoding="utf-8")
+        self.term(0, "winter.yaml: note: this looks like a term and has no line 'term:'", files=(".", "term.yaml"))
+
     def test_a_term_with_a_fault_is_told_every_time(self):
         record = self.folder / "lessons/PI-02/2026-03-05/lesson.yaml"
         record.write_text(record.read_text().replace("saw:", "swa:"))
@@ -333,7 +376,9 @@ class TermsAgain(InFolder):
 
     def test_shares_are_whole_terms(self):
         (self.folder / "autumn.yaml").write_text(TERM.replace("Spring term", "Autumn"), encoding="utf-8")
-        told = [self.term(0, files=(".",), words=("--part", part)).stdout.decode().splitlines() for part in ("1/2", "2/2")]
+        parts = [self.term(0, files=(".",), words=("--part", part)) for part in ("1/2", "2/2")]
+        self.assertEqual(sum(part.stderr.count("belongs to another part") for part in parts), 2)
+        told = [part.stdout.decode().splitlines() for part in parts]
         self.assertEqual(sorted(told[0] + told[1]), sorted(self.term(0, files=(".",)).stdout.decode().splitlines()))
 
     def test_a_lesson_without_a_code_is_told_and_listed(self):

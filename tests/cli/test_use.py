@@ -105,7 +105,7 @@ class CannotReadOrWrite(InFolder):
 
     def test_a_folder_under_a_file_cannot_be_made(self):
         path = self.record()
-        self.expect(run("lesson", path, "-o", f"{path}/"), 3, "cannot")
+        self.expect(run("lesson", path, "-o", f"{path}/"), 3, "is a file, and a folder is wanted", "hint: -o FOLDER/")
         self.assertEqual(path.read_text(encoding="utf-8"), SMALL_RECORD)
 
     def test_a_target_that_nothing_can_be_written_to(self):

@@ -85,9 +85,10 @@ def record(code, club, aim, number, lesson, following, last):
     if "plan" in more:
         lines.append(f"plan: {more['plan']}")
     if "back" in more:
-        drill, days, right = more["back"]
+        drill, days, count = more["back"]
+        count = count and f", {count}"  # as the sheet's log counts; a junior's has none
         said = f", words: {quoted(more['words'])}" if "words" in more else ""
-        lines.append(f"returned: {{drill: {drill}, days done: {days}, right first: {right}{said}}}")
+        lines.append(f"returned: {{drill: {drill}, days done: {days}{count}{said}}}")
     if "note" in more:
         lines.append(f"notes: [{quoted(more['note'])}]")
     lines.append(f"next: {following}")
