@@ -118,6 +118,15 @@ Outcome Outcome::saying(const diag::Findings& findings) && {
     return std::move(*this);
 }
 
+void Outcome::add(const Read& read, bool sound) {
+    if (!read.readable) err += unreadable(read.record.string());
+    auto found = found_in(read.findings);
+    err += found.own;
+    std::ranges::move(found.shared, std::back_inserter(shared));
+    if (!sound && why.empty())
+        why = read.readable ? first_of(read.findings) : read.record.string() + " cannot be read";
+}
+
 namespace {
 
 /// What is said of a sheet on standard error: faults of shared files only once.

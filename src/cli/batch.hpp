@@ -29,6 +29,8 @@ struct Outcome {
     static Outcome failure(std::string name, int exit, std::string err, std::string why);
     /// What was found goes into `err` and `shared`.
     Outcome saying(const diag::Findings& findings) &&;
+    /// Adds what was found in one of several records; the first that has no sheet for `why`.
+    void add(const Read& read, bool sound);
 };
 
 /// Share I of N, for several machines; 1 of 1 is everything.

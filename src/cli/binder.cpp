@@ -114,15 +114,9 @@ bool passes(const std::vector<Gathered>& lessons, const diag::Findings& found, b
             Outcome& telling) {
     bool good = cli::passes(found, strict);
     for (const auto& one : lessons) {
-        if (!one.read->readable) telling.err += unreadable(one.read->record.string());
-        auto said = found_in(one.read->findings);
-        telling.err += said.own;
-        std::ranges::move(said.shared, std::back_inserter(telling.shared));
-        if (one.sound() && cli::passes(one.read->findings, strict)) continue;
-        good = false;
-        if (telling.why.empty())
-            telling.why = one.read->readable ? first_of(one.read->findings)
-                                             : one.read->record.string() + " cannot be read";
+        const bool sound = one.sound() && cli::passes(one.read->findings, strict);
+        telling.add(*one.read, sound);
+        good = good && sound;
     }
     telling.err += told(found);
     return good;
@@ -182,15 +176,8 @@ Outcome print(const Binding& run, Task& task, const std::string& target,
 /// Tells of records that belong to nobody known.
 Outcome tell_lost(const Task& task) {
     Outcome out = Outcome::failure({}, findings, {}, {});
-    for (const auto& read : task.lessons) {
-        if (!read->readable) out.err += unreadable(read->record.string());
-        auto said = found_in(read->findings);
-        out.err += said.own;
-        std::ranges::move(said.shared, std::back_inserter(out.shared));
-        if (out.why.empty())
-            out.why = read->readable ? first_of(read->findings)
-                                     : read->record.string() + " cannot be read";
-    }
+    for (const auto& read : task.lessons)
+        out.add(*read, false);
     return out;
 }
 

@@ -59,23 +59,19 @@ void gather_lessons(Pupil& pupil, const Workshop& workshop, const text::Typesett
         pupil.faulty.push_back(place_of(*pupil.reads.back()));
     }
     for (auto& one : gather(workshop, std::move(pupil.reads), type)) {
-        if (!one.read->readable) telling.err += unreadable(one.read->record.string());
-        auto said = found_in(one.read->findings);
-        telling.err += said.own;
-        std::ranges::move(said.shared, std::back_inserter(telling.shared));
-        if (one.sound() && passes(one.read->findings, strict) && !pupil.code.empty()) {
+        const bool nobodys = pupil.code.empty();
+        const bool sound = one.sound() && passes(one.read->findings, strict);
+        if (nobodys && sound) {
+            telling.why = one.read->record.string() +
+                          ": error: no report holds this lesson, for it names no code";
+            telling.err +=
+                telling.why + "\n  hint: student: {name: Ruth, code: RU-04, hand: right}\n";
+        }
+        telling.add(*one.read, sound);
+        if (sound && !nobodys)
             pupil.lessons.push_back(std::move(one));
-            continue;
-        }
-        pupil.faulty.push_back(place_of(*one.read));
-        std::string why = one.read->findings.total() > 0 ? first_of(one.read->findings)
-                                                         : place_of(*one.read) + " cannot be read";
-        if (pupil.code.empty() && one.sound()) {
-            why = one.read->record.string() +
-                  ": error: no report holds this lesson, for it names no code";
-            telling.err += why + "\n  hint: student: {name: Ruth, code: RU-04, hand: right}\n";
-        }
-        if (telling.why.empty()) telling.why = why;
+        else
+            pupil.faulty.push_back(place_of(*one.read));
     }
     pupil.reads.clear();
 }

@@ -115,7 +115,7 @@ void check_change(const Lesson& lesson, diag::Findings& findings) {
 }
 
 void check_aim(const Lesson& lesson, diag::Findings& findings) {
-    if (!lesson.aim || lesson.shots) return;
+    if (!lesson.aim || lesson.shots || lesson.no_shots) return;
     findings.note(lesson.aim->measure.span, "there is no shot table, so the aim gets no verdict",
                   "add a line such as 'shots: shots.csv', or leave it: the sheet is whole without");
 }

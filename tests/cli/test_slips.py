@@ -151,7 +151,7 @@ class TablesBeside(Academy):
         self.check(self.path, 0, "'shots.csv' beside the record is not read", "add 'shots: shots.csv'",
                    never=["there is no shot table"])
         self.write(self.path, "drills", "shots: none\ndrills")
-        self.check(self.path, 0, never=["beside the record"])
+        self.check(self.path, 0, never=["beside the record", "there is no shot table"])
 
     def test_a_table_with_a_header_only(self):
         (self.day / "shots.csv").write_text("number,block,face,path\n")
