@@ -29,7 +29,7 @@ struct Outcome {
     static Outcome failure(std::string name, int exit, std::string err, std::string why);
     /// What was found goes into `err` and `shared`.
     Outcome saying(const diag::Findings& findings) &&;
-    /// Adds what was found in one of several records; the first that has no sheet for `why`.
+    /// Adds what was found in one of several records; the first that is not sound tells `why`.
     void add(const Read& read, bool sound);
 };
 

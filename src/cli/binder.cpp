@@ -48,6 +48,15 @@ std::string binder_name(const std::string& code) {
     return file_stem(code, "student") + binder_ending;
 }
 
+std::vector<std::string> binders_in(const fs::path& folder) {
+    std::vector<std::string> out;
+    std::error_code gone;
+    for (fs::directory_iterator at(folder, gone), end; !gone && at != end; at.increment(gone))
+        if (at->path().string().ends_with(binder_ending)) out.push_back(at->path().string());
+    std::ranges::sort(out);
+    return out;
+}
+
 /// Says why there is nothing to bind for that code, with the codes that are there.
 void tell_nobody(const std::string& code, const std::vector<std::string_view>& known,
                  const Wishes& wishes) {
@@ -63,23 +72,24 @@ void tell_nobody(const std::string& code, const std::vector<std::string_view>& k
         std::cerr << "the codes there are: " << diag::either(known) << "\n";
 }
 
+/// What lies there stays.
+Outcome stays(const std::string& code, const std::string& why, const std::string& hint) {
+    return Outcome::failure(code, wrong_use, "lessonleaf: " + why + "\n  hint: " + hint + "\n",
+                            why);
+}
+
 /// The binder of another student stays.
 Outcome anothers(const std::string& owner, const std::string& code, const std::string& target,
                  bool into_folder) {
     const fs::path free = fs::path(target).parent_path() / (code + ".pdf");
     std::error_code error;
-    if (into_folder)
-        return Outcome::failure(code, wrong_use,
-                                "lessonleaf: '" + target + "' is the binder of '" + owner +
-                                    "', not of '" + code + "'\n  hint: move that file away\n",
-                                "'" + target + "' is the binder of '" + owner + "'");
-    return Outcome::failure(
-        code, wrong_use,
-        "lessonleaf: '" + target + "' is the binder of '" + owner + "', not of '" + code +
-            "'\n  hint: " +
-            (fs::exists(free, error) ? "give this one another name" : "-o " + free.string()) +
-            ", or move that file away\n",
-        "'" + target + "' is the binder of '" + owner + "'");
+    const std::string hint = into_folder ? "move that file away"
+                             : fs::exists(free, error)
+                                 ? "give this one another name, or move that "
+                                   "file away"
+                                 : "-o " + free.string() + ", or move that file away";
+    return stays(code, "'" + target + "' is the binder of '" + owner + "', not of '" + code + "'",
+                 hint);
 }
 
 Outcome both_to_one(const std::string& code, const std::string& other, const std::string& target) {
@@ -88,16 +98,6 @@ Outcome both_to_one(const std::string& code, const std::string& other, const std
                                 "' would both be written to '" + target +
                                 "'\n  hint: give them codes that differ in letters or digits\n",
                             "would be written over the binder of '" + other + "'");
-}
-
-output::Digest inputs_of(const Binding& run, const Task& task) {
-    output::Hash hash;
-    hash.add("binder").add(task.code);
-    for (const auto& read : task.lessons) {
-        const auto digest = run.origin.of(*read);
-        hash.add(std::to_string(digest.high)).add(std::to_string(digest.low));
-    }
-    return hash.digest();
 }
 
 /// The lines of standard output.
@@ -130,17 +130,13 @@ Outcome print(const Binding& run, Task& task, const std::string& target,
     if (was && !was->whose.empty() && was->whose != owner_of(task.code))
         return anothers(was->whose, task.code, target, run.into_folder);
     if (const auto why = old && !was ? taken(target, *old) : std::nullopt)
-        return Outcome::failure(
-            task.code, wrong_use,
-            "lessonleaf: " + *why +
-                "\n  hint: give the binder another name, or move that file away\n",
-            *why);
+        return stays(task.code, *why, "give the binder another name, or move that file away");
     const std::string doubled = two_of_one_day(task.lessons);
     const bool clean =
         run.whole && doubled.empty() && std::ranges::all_of(task.lessons, [](auto& read) {
             return read->readable && read->findings.clean();
         });
-    const auto inputs = inputs_of(run, task);
+    const auto inputs = run.origin.of(task.lessons, {"binder", task.code});
     if (clean && was && !run.strict && !run.wishes.batch.all && output::inputs_of(*old) == inputs)
         return {Outcome::State::up_to_date,
                 all_written,
@@ -203,21 +199,14 @@ Outcome bind_one(Binding& run, std::size_t index, const text::Typesetter& type) 
     }
 }
 
-/// Too faulty to tell whose it is.
-bool is_nobodys(const Read& read) {
-    return read.lesson.student.code.empty() && !(read.readable && read.findings.clean());
-}
-
 /// A task for each code. A record too faulty to tell whose it is counts as that of the student
 /// whose lessons lie beside it, or of the only student there is; else it is a task of its own.
 std::vector<Task> tasks_of(Below& below, const std::vector<std::string>& codes) {
     std::vector<std::string> whose;
     for (const auto& read : below.lessons) {
-        const std::string& code = read->lesson.student.code;
-        const bool nobodys = is_nobodys(*read);
-        whose.push_back(!nobodys            ? code
-                        : codes.size() == 1 ? codes.front()
-                                            : likely_owner(*read, below.lessons));
+        whose.push_back(!hides_its_student(*read) ? read->lesson.student.code
+                        : codes.size() == 1       ? codes.front()
+                                                  : likely_owner(*read, below.lessons));
     }
     std::vector<Task> tasks;
     for (const auto& code : codes)
@@ -228,7 +217,7 @@ std::vector<Task> tasks_of(Below& below, const std::vector<std::string>& codes) 
         const auto task = std::ranges::find(tasks, whose[i], &Task::code);
         if (task != tasks.end())
             task->lessons.push_back(std::move(read));
-        else if (is_nobodys(*read))
+        else if (hides_its_student(*read))
             lost.lessons.push_back(std::move(read));
     }
     std::erase(below.lessons, nullptr);
@@ -241,7 +230,7 @@ std::vector<Task> tasks_of(Below& below, const std::vector<std::string>& codes) 
 /// Lessons that are in no binder because they name nobody.
 void tell_nameless(const Below& below) {
     for (const auto& read : below.lessons)
-        if (!is_nobodys(*read) && read->lesson.student.code.empty())
+        if (!hides_its_student(*read) && read->lesson.student.code.empty())
             std::cerr << read->record.string()
                       << ": note: no binder holds this lesson, for it names no code\n  hint: "
                          "student: {name: Ruth, code: RU-04, hand: right}\n";
@@ -317,10 +306,10 @@ int run(const Wishes& wishes, const Common& common) {
     };
     worst = std::max(worst, run_batch(tasks.size(), wishes.batch, hire, "binders"));
     if (into_folder && wishes.codes.empty()) {
-        std::vector<std::string> names;
-        for (const auto& task : tasks)
-            names.push_back(binder_name(task.code));
-        tell_left_over(wishes.target, binder_ending, names);
+        std::vector<std::string> made;
+        for (const auto& code : codes)
+            made.push_back((fs::path(wishes.target) / binder_name(code)).string());
+        tell_left_over(binders_in(wishes.target), made);
     }
     return worst;
 }

@@ -20,8 +20,6 @@ namespace cli {
 
 namespace {
 
-using Reads = std::vector<std::unique_ptr<Read>>;
-
 /// The academies of these records, the folder's own first.
 std::vector<std::shared_ptr<const Academy>>
 academies_of(const Workshop& workshop, const fs::path& folder, const Reads& reads) {

@@ -38,6 +38,10 @@ std::string two_of_one_day(const Reads& lessons) {
     return out;
 }
 
+bool hides_its_student(const Read& read) {
+    return read.lesson.student.code.empty() && !(read.readable && read.findings.clean());
+}
+
 std::string likely_owner(const Read& read, const Reads& lessons) {
     const fs::path beside = read.record.parent_path().parent_path();
     std::string owner;
@@ -50,7 +54,7 @@ std::string likely_owner(const Read& read, const Reads& lessons) {
     return owner;
 }
 
-std::vector<Gathered> gather(const Workshop& workshop, std::vector<std::unique_ptr<Read>> lessons,
+std::vector<Gathered> gather(const Workshop& workshop, Reads lessons,
                              const text::Typesetter& type) {
     std::vector<Gathered> out;
     for (auto& read : lessons) {

@@ -14,19 +14,19 @@ struct Gathered {
     const std::string& code() const { return read->lesson.student.code; }
 };
 
-using Reads = std::vector<std::unique_ptr<Read>>;
-
 /// Takes lessons out that a newer revision of the same day and student replaces.
 void drop_replaced(Reads& lessons);
 
 /// Says of lessons of one student, by date, which are of one day: they cannot be told apart.
 std::string two_of_one_day(const Reads& lessons);
 
-/// The student whose lesson a record most likely is that is too faulty to tell: all lessons beside
-/// its folder are that student's. Empty when nobody knows.
+/// Too faulty to tell whose it is; a sound record that names no code is nobody's by its own word.
+bool hides_its_student(const Read& read);
+
+/// Whose such a record most likely is: all lessons beside its folder are that student's. Empty when
+/// nobody knows.
 std::string likely_owner(const Read& read, const Reads& lessons);
 
-std::vector<Gathered> gather(const Workshop& workshop, std::vector<std::unique_ptr<Read>> lessons,
-                             const text::Typesetter& type);
+std::vector<Gathered> gather(const Workshop& workshop, Reads lessons, const text::Typesetter& type);
 
 } // namespace cli

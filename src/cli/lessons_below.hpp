@@ -8,8 +8,8 @@
 namespace cli {
 
 struct Below {
-    std::vector<std::unique_ptr<Read>> lessons; ///< by date, then by path; each has its findings
-    bool whole = true;                          ///< false when a folder could not be read
+    Reads lessons;     ///< by date, then by path; each has its findings
+    bool whole = true; ///< false when a folder could not be read
 };
 
 /// Every lesson.yaml below `folder`, or below `folders` (none twice), read. What could not be read

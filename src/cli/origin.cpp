@@ -31,4 +31,15 @@ output::Digest Origin::of(const Read& read) const {
     return hash.digest();
 }
 
+output::Digest Origin::of(const Reads& reads, const std::vector<std::string_view>& more) const {
+    output::Hash hash(common_);
+    for (const auto piece : more)
+        hash.add(piece);
+    for (const auto& read : reads) {
+        const auto digest = of(*read);
+        hash.add(std::to_string(digest.high)).add(std::to_string(digest.low));
+    }
+    return hash.digest();
+}
+
 } // namespace cli

@@ -41,19 +41,11 @@ std::optional<std::string> taken(const std::string& target, const std::string& p
     return "'" + target + "' was made by another program (" + *producer + ")";
 }
 
-void tell_left_over(const std::string& folder, const std::string& ending,
-                    const std::vector<std::string>& made) {
-    std::vector<std::string> left;
-    std::error_code gone;
-    for (fs::directory_iterator at(folder, gone), end; !gone && at != end; at.increment(gone)) {
-        const std::string name = at->path().filename().string();
-        const bool of_this_run = std::ranges::any_of(
-            made, [&](const std::string& path) { return fs::path(path).filename() == name; });
-        if (name.ends_with(ending) && !of_this_run) left.push_back(at->path().string());
-    }
-    std::ranges::sort(left);
-    for (const auto& path : left)
-        std::cerr << path << ": note: this lies there from an earlier run and was not made now\n";
+void tell_left_over(const std::vector<std::string>& files, const std::vector<std::string>& made) {
+    for (const auto& path : files)
+        if (std::ranges::find(made, path) == made.end())
+            std::cerr << path
+                      << ": note: this lies there from an earlier run and was not made now\n";
 }
 
 void make_folder(const std::string& folder) {

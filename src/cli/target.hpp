@@ -31,9 +31,8 @@ bool rightly_named(const Written& written, const std::string& target);
 /// when it may be written over. `pdf` are its bytes.
 std::optional<std::string> taken(const std::string& target, const std::string& pdf);
 
-/// Notes files in `folder` that end so and are not among `made`: they are of an earlier run.
-void tell_left_over(const std::string& folder, const std::string& ending,
-                    const std::vector<std::string>& made);
+/// Notes those of `files` that are not among `made`.
+void tell_left_over(const std::vector<std::string>& files, const std::vector<std::string>& made);
 
 /// There already, or ends as a folder does.
 bool is_folder(const std::string& target);

@@ -79,9 +79,7 @@ class TermRun {
         files.write_lists();
         for (const auto& path : files.others())
             std::cout << path << "\n";
-        auto made = files.reports();
-        made.insert(made.end(), files.others().begin(), files.others().end());
-        tell_left_over(all_.wishes.target, files.ending() + ".pdf", made);
+        tell_left_over(files.papers_of(known_codes()), files.made());
         return all_well_ ? all_written : findings;
     }
 
@@ -136,15 +134,22 @@ class TermRun {
 
     /// All that the papers are made from.
     output::Digest inputs_of(const Below& below) const {
-        output::Hash hash;
-        hash.add("term").add(source_->text());
+        std::vector<std::string_view> more{"term", source_->text()};
         for (const auto& source : workshop_.academy(folder())->sources)
-            hash.add(source.text());
-        for (const auto& read : below.lessons) {
-            const auto digest = all_.origin.of(*read);
-            hash.add(std::to_string(digest.high)).add(std::to_string(digest.low));
-        }
-        return hash.digest();
+            more.push_back(source.text());
+        return all_.origin.of(below.lessons, more);
+    }
+
+    /// Of the register, of the lessons and of people.yaml.
+    std::vector<std::string> known_codes() const {
+        std::vector<std::string> out;
+        for (const auto& one : pupils_)
+            if (!one->code.empty()) out.push_back(one->code);
+        if (const auto& people = workshop_.academy(folder())->people)
+            for (const auto& person : people->list)
+                if (std::ranges::find(out, person.code.value) == out.end())
+                    out.push_back(person.code.value);
+        return out;
     }
 
     bool may_be_up_to_date() const {

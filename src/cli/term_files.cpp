@@ -27,6 +27,15 @@ std::string line(const std::vector<std::string>& cells) {
     return out + "\r\n";
 }
 
+std::string report_name(const std::string& code, const std::string& ending) {
+    return file_stem(code, "student") + ending + ".pdf";
+}
+std::string overview_name(const std::string& ending) { return "coach-only" + ending + ".pdf"; }
+std::string group_name(const std::string& ending) { return "group" + ending + ".pdf"; }
+std::string printer_name(const std::string& ending) { return "for-the-printer" + ending + ".pdf"; }
+std::string printed_name(const std::string& ending) { return "printed" + ending + ".csv"; }
+std::string send_name(const std::string& ending) { return "send" + ending + ".txt"; }
+
 } // namespace
 
 std::string masked(const std::string& address) {
@@ -42,7 +51,7 @@ TermFiles::TermFiles(TermPlace place)
     : place_(std::move(place))
     , ending_("-" + file_stem(place_.term, "term")) {
     for (const auto& code : place_.codes)
-        slots_.push_back({code, file_stem(code, "student") + ending_ + ".pdf", {}, {}, {}});
+        slots_.push_back({code, report_name(code, ending_), {}, {}, {}});
 }
 
 std::optional<std::string> TermFiles::name_taken_by(std::size_t at) const {
@@ -57,12 +66,6 @@ std::string TermFiles::path(const std::string& name) const {
 }
 
 namespace {
-
-std::string overview_name(const std::string& ending) { return "coach-only" + ending + ".pdf"; }
-std::string group_name(const std::string& ending) { return "group" + ending + ".pdf"; }
-std::string printer_name(const std::string& ending) { return "for-the-printer" + ending + ".pdf"; }
-std::string printed_name(const std::string& ending) { return "printed" + ending + ".csv"; }
-std::string send_name(const std::string& ending) { return "send" + ending + ".txt"; }
 
 /// A list with the ticks of an earlier one, for lines that say the same.
 std::string ticked(std::string list, const std::string& before) {
@@ -97,10 +100,19 @@ std::vector<std::string> TermFiles::paths() const {
     return out;
 }
 
-std::vector<std::string> TermFiles::reports() const {
-    std::vector<std::string> out;
+std::vector<std::string> TermFiles::made() const {
+    std::vector<std::string> out = others_;
     for (const Slot& slot : slots_)
         if (!slot.hash.empty()) out.push_back(path(slot.file));
+    return out;
+}
+
+std::vector<std::string> TermFiles::papers_of(const std::vector<std::string>& codes) const {
+    std::vector<std::string> out{path(group_name(ending_))};
+    for (const auto& code : codes)
+        out.push_back(path(report_name(code, ending_)));
+    std::error_code gone;
+    std::erase_if(out, [&](const auto& file) { return !fs::exists(file, gone); });
     return out;
 }
 

@@ -32,8 +32,6 @@ class TermFiles {
   public:
     explicit TermFiles(TermPlace place);
 
-    /// What follows the code in the name of a report: "-Spring-term-2026".
-    const std::string& ending() const { return ending_; }
     /// The earlier of two codes whose reports would bear one name ("A-1" and "A 1").
     std::optional<std::string> name_taken_by(std::size_t at) const;
 
@@ -54,10 +52,12 @@ class TermFiles {
     void printer(page::Book proof, const output::Digest& inputs);
     /// What was printed (CSV), and to whom it goes (a line each to tick).
     void write_lists();
-    /// The paths of the reports, written now or left alone.
-    std::vector<std::string> reports() const;
     /// The paths of what is no student's.
     const std::vector<std::string>& others() const { return others_; }
+    /// The paths of all that was written or left alone.
+    std::vector<std::string> made() const;
+    /// Papers that lie there: of the group, and of these codes.
+    std::vector<std::string> papers_of(const std::vector<std::string>& codes) const;
 
   private:
     struct Slot {

@@ -26,7 +26,7 @@ Pupil& pupil_of(Pupils& pupils, const std::string& code, bool listed) {
 
 } // namespace
 
-Pupils enrol(const record::Term& term, std::vector<std::unique_ptr<Read>> lessons) {
+Pupils enrol(const record::Term& term, Reads lessons) {
     Pupils pupils;
     for (const auto& entry : term.students)
         pupil_of(pupils, entry.code.value, true).entry = &entry;
@@ -34,8 +34,8 @@ Pupils enrol(const record::Term& term, std::vector<std::unique_ptr<Read>> lesson
     nobody->listed = false;
     std::vector<std::string> codes;
     for (const auto& read : lessons) {
-        const std::string& code = read->lesson.student.code;
-        codes.push_back(code.empty() ? likely_owner(*read, lessons) : code);
+        codes.push_back(hides_its_student(*read) ? likely_owner(*read, lessons)
+                                                 : read->lesson.student.code);
     }
     for (std::size_t i = 0; i < lessons.size(); ++i) {
         if (!in_term(term, lessons[i]->lesson)) continue;

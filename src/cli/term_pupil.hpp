@@ -34,7 +34,7 @@ using Pupils = std::vector<std::unique_ptr<Pupil>>;
 
 /// The register first, then the lessons of the term to their students; without a register in the
 /// order of the codes. Records without a code come last, as one of an empty code.
-Pupils enrol(const record::Term& term, std::vector<std::unique_ptr<Read>> lessons);
+Pupils enrol(const record::Term& term, Reads lessons);
 
 /// Draws what is needed of every lesson, and says into `telling` what was found.
 void gather_lessons(Pupil& pupil, const Workshop& workshop, const text::Typesetter& type,

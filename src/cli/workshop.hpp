@@ -44,6 +44,8 @@ struct Read {
     bool readable = true;                       ///< false when a file could not be opened
 };
 
+using Reads = std::vector<std::unique_ptr<Read>>;
+
 /// Templates and wording, read once a run.
 class Workshop {
   public:

@@ -15,6 +15,7 @@ using theme::Text;
 namespace {
 
 constexpr double spine_width = 30 * mm, flap = 8 * mm, longest_spine = 190 * mm;
+constexpr double label_width = spine_width + 2 * flap;
 
 void cut_line(ink::Drawing& d, const ink::Rect& box, const Easel& easel) {
     d.add(ink::Stroke{
@@ -42,7 +43,7 @@ ink::Words upward(const Easel& easel, const ink::Style& style, const std::string
 /// The label between its two flaps.
 ink::Drawing spine(const Easel& easel, const Course& course, double spine_length) {
     ink::Drawing out;
-    out.size = {spine_width + 2 * flap, spine_length};
+    out.size = {label_width, spine_length};
     cut_line(out, {0, 0, out.size.width, spine_length}, easel);
     for (const double x : {flap, flap + spine_width})
         out.add(ink::Stroke{ink::Path::segment({x, 0}, {x, spine_length}),
@@ -123,11 +124,11 @@ Section label_leaf(const Easel& easel, const Course& course) {
 std::vector<Section> cut_out_pages(const Easel& easel, const Course& course,
                                    const figure::GripCardInput& card) {
     const double width = column_width(easel);
-    const ink::Drawing label = spine(easel, course, longest_spine);
-    const bool beside = figure::card_size.width + label.size.width <= width;
+    const bool beside = figure::card_size.width + label_width <= width;
     figure::GripCardSides sides = figure::grip_card_sides(easel, card);
     ink::Drawing front = outlined(easel, std::move(sides.front));
-    if (beside) front = card_and_label(easel, std::move(front), label);
+    if (beside)
+        front = card_and_label(easel, std::move(front), spine(easel, course, longest_spine));
     ink::Drawing back;
     back.size = {width, front.size.height};
     back.add(outlined(easel, std::move(sides.back)), {width - figure::card_size.width, 0});

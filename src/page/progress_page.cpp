@@ -102,8 +102,8 @@ Block fixed_head(const Easel& easel, const std::string& aim, const std::string& 
         stacked({tagged(figure::paragraph(easel, Text::lead, aim, width), "P"),
                  tagged(figure::paragraph(easel, Text::body, sentence, width), "P")},
                 2);
-    const double room =
-        easel.theme.setting(Text::lead).leading * 2 + easel.theme.setting(Text::body).leading * 2;
+    const double room = easel.theme.setting(Text::lead).leading * 2 +
+                        easel.theme.setting(Text::body).leading * (is_narrow(easel) ? 4 : 2);
     words.size.height = std::max(words.size.height, room);
     Block block{.name = "aim"};
     block.pieces.push_back({std::move(words)});

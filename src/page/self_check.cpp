@@ -15,16 +15,17 @@ struct Placed {
     const ink::Words* words = nullptr;
 };
 
-/// Figures and capitals stand on the baseline; small letters may reach below it.
-bool stands_on_its_line(const std::string& text) {
-    return std::ranges::all_of(
-        text, [](char c) { return (c >= '0' && c <= '9') || (c >= 'A' && c <= 'Z'); });
+/// The sign of a drill, "2" or "H4", ends at the baseline; small letters may reach below it.
+bool is_large_sign(const ink::Words& w) {
+    constexpr double large = 60; // points
+    return w.style.size >= large && std::ranges::all_of(w.text, [](char c) {
+               return (c >= '0' && c <= '9') || (c >= 'A' && c <= 'Z' && c != 'J' && c != 'Q');
+           });
 }
 
 /// The letters' own box: x-height to a little below the baseline, turned as the words are.
 ink::Rect letters(const ink::Words& w) {
-    const double up = w.style.size * 0.70,
-                 down = w.style.size * (stands_on_its_line(w.text) ? 0 : 0.20);
+    const double up = w.style.size * 0.70, down = w.style.size * (is_large_sign(w) ? 0 : 0.20);
     if (w.turn == 0) return {w.at.x, w.at.y - up, w.width, up + down};
     const double a = -w.turn * 3.14159265358979 / 180, c = std::cos(a), s = std::sin(a);
     ink::Rect box{w.at.x, w.at.y, 0, 0};

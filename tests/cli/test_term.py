@@ -342,6 +342,23 @@ class TermsAgain(InFolder):
         self.term(0)
         self.assertIn("3 lessons this term", tool("pdftotext", self.out / "LO-05-Spring-term-2026.pdf", "-"))
 
+    def test_a_sound_record_without_a_code_is_nobodys_even_beside_one_student(self):
+        shutil.rmtree(self.folder / "lessons")
+        course.lesson(self.folder / "lessons", 1, date(2026, 3, 5), name="Lou", code="LO-05", hand="left")
+        nameless = self.folder / "lessons/LO-05/bob/lesson.yaml"
+        nameless.parent.mkdir()
+        nameless.write_text("student: {name: Bob, hand: right}\ndate: 2026-03-07\nsaw: A.\nchanged: B.\n")
+        self.term(1, "bob/lesson.yaml: error: no report holds this lesson, for it names no code")
+        text = tool("pdftotext", self.out / "LO-05-Spring-term-2026.pdf", "-")
+        self.assertNotIn("Bob", text)
+        self.assertIn("1 lesson this term", text)
+
+    def test_papers_of_another_term_are_not_taken_for_left_over_ones(self):
+        (self.folder / "late.yaml").write_text(TERM.replace("Spring term 2026", "Late Spring term 2026"), encoding="utf-8")
+        for _ in range(2):
+            self.assertNotIn("earlier run", self.term(0, files=("late.yaml", "term.yaml")).stderr)
+            (self.folder / "term.yaml").write_text(TERM.replace("A calm term.", "A busy term."), encoding="utf-8")
+
     def test_what_only_looks_like_a_term_is_named(self):
         (self.folder / "winter.yaml").write_text(TERM.replace("term:", "trem:", 1), encoding="utf-8")
         self.term(0, "winter.yaml: note: this looks like a term and has no line 'term:'", files=(".", "term.yaml"))
